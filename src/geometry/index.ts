@@ -1,0 +1,3 @@
+/** Vectors, boxes, outlines, quadrature, meshes. Holds the one tolerance. */
+export { CONSERVED, SAME_LENGTH, sameLength } from './tolerance.ts'
+export { type Axis, type Size, axisLength, boxVolume, shrink } from './size.ts'

@@ -1,0 +1,2 @@
+/** What cannot be, where, why, and what to try: problems as data. */
+export { type Problem, type Result, all, failed, ok, within } from './problem.ts'

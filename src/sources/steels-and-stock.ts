@@ -1,0 +1,28 @@
+/** Grade sheets, bar sizes and tolerances. */
+export const steelsAndStock = {
+  MAKEIT: 'makeitfrom.com pages for O1, L6 and W1.',
+  'DIAM-O1': 'diamondmetals.com, O1: tempering table.',
+  'DIAM-L6': 'diamondmetals.com, L6: tempering table.',
+  'DIA-O1': 'diamondmetals.com, O1 data page.',
+  'DIA-L6': 'diamondmetals.com, L6 data page.',
+  KMAC: 'kmac-distribution.com, O1 technical data.',
+  'EAS-O1': 'easterntoolsteel.com, O1 data sheet.',
+  'EAS-L6': 'easterntoolsteel.com, L6 data sheet.',
+  'BUF-O1': 'buffaloprecision.com, O1 data sheet.',
+  'AZO-L6': 'azom.com article 9106: L6.',
+  'AZO-5160': 'azom.com article 6743: 5160.',
+  'AZO-W': 'azom.com article 6144: composition of W1, W2 and W3.',
+  '1095': '1095 pages of suppliersonline.com, theworldmaterial.com and steelheattreatment.com.',
+  '1075': 'iron-foundry.com, AISI 1075.',
+  '1084': 'bladesmithsforum.com topic 26523: AISI 1084 limits and one heat certificate.',
+  TOP: 'A knife supplier’s page (tophamknifeco.com) on 80CrV2: nominal analysis.',
+  KSN80: 'knifesteelnerds.com, 23 June 2022: 80CrV2.',
+  KSNNI: 'knifesteelnerds.com, 22 March 2023: 15N20, 8670 and L6.',
+  BFAEBL: 'bladeforums.com thread 424485: one shop’s recipe for AEB-L.',
+  AKR: 'akrostal.pl, C45U after EN ISO 4957.',
+  BJ75: 'A band-saw supplier’s page on 75Ni8: number 1.5634, governed by EN 10132-4.',
+  BSSA: 'British Stainless Steel Association, article on BS EN 10058 tolerances (after Table 2 of the standard).',
+  LUC: 'Lucefin, ASTM A29 tolerances for flats, rounds and squares (after A29-04).',
+  STOCK:
+    'Stock list of a German steel merchant, 15 August 2025, and EN 10060:2003 Table 1 preferred diameters, transcribed in public data files; EN 10058 itself was not read.',
+} as const

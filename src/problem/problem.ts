@@ -34,6 +34,7 @@ export function all<T>(results: readonly Result<T>[]): Result<T[]> {
 
 /** The same problem, told from one level further out: `at` gains the outer place in front. */
 export function within(place: string, problems: readonly Problem[]): Problem[] {
-  const join = (at: string) => (at === '' ? place : at.startsWith('[') ? place + at : `${place}.${at}`)
+  const join = (at: string) =>
+    at === '' ? place : at.startsWith('[') ? place + at : `${place}.${at}`
   return problems.map((p) => ({ ...p, at: join(p.at) }))
 }

@@ -83,6 +83,20 @@ export function peel(build: Build, axis: Axis, low: number, high: number, side: 
   if (build.form === 'joined' && build.axis === axis && build.parts.length > 1) {
     return peelParts(build, axis, low, high, side)
   }
+  if (build.form === 'joined' && build.axis !== axis && build.axis !== 'section') {
+    // The parts lie beside one another under the peeled face: each loses the same thickness.
+    const peeled = build.parts.map((part) => peel(part.build, axis, low, high, side))
+    return {
+      build: {
+        ...build,
+        parts: build.parts.map((part, i) => ({ ...part, build: peeled[i].build })),
+      },
+      lost: {
+        low: Math.max(...peeled.map((p) => p.lost.low)),
+        high: Math.max(...peeled.map((p) => p.lost.high)),
+      },
+    }
+  }
   return { build, lost: { low: 0, high: 0 } }
 }
 

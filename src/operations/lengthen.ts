@@ -1,0 +1,86 @@
+import { type Result, failed, ok } from '#problem'
+import { SAME_LENGTH, type Size, axisLength } from '#geometry'
+import { printQuantity } from '#units'
+import { type Billet, stretch } from '#billet'
+import { volumeAt } from './fire.ts'
+import type { Step } from './operation.ts'
+
+/** The same bar, had its first stack been cut so that its spare side is this long, m. */
+export function withSpare(billet: Billet, side: number): Billet {
+  const name = axisLength[billet.spare]
+  const by = { x: 1, y: 1, z: 1, [billet.spare]: side / billet.size[name] }
+  const size = { ...billet.size, [name]: side }
+  return { ...billet, size, volume: volumeAt(billet, size), build: stretch(billet.build, by) }
+}
+
+/**
+ * Works one bar back through a step: how long its spare side must be so that the bar after the step
+ * meets the demand. The step itself is the only account of its losses, so the way back can never
+ * disagree with the way forward; the after-side grows steadily with the before-side, so a secant
+ * walk finds it to 1e-12.
+ */
+export function lengthenToMeet(
+  demand: Size,
+  before: Billet,
+  forward: (bar: Billet) => Result<Step>,
+): Result<readonly Size[]> {
+  const side = axisLength[before.spare]
+  let s0 = before.size[side]
+  const first = measure(forward, before, demand, s0)
+  if (first.problems) {
+    // Too short for the step's own crops: start from a bar that surely is long enough.
+    s0 = Math.max(s0 * 4, demand.length, demand.width, demand.height) * 2
+  }
+  const start = first.problems ? measure(forward, before, demand, s0) : first
+  if (start.problems) return start
+  let e0 = start.ok
+  let s1 = s0 * 1.01
+  for (let i = 0; i < 60; i++) {
+    const next = measure(forward, before, demand, s1)
+    if (next.problems) {
+      s1 = (s0 + s1) / 2
+      continue
+    }
+    const e1 = next.ok
+    if (Math.abs(e1) <= 1e-13 || Math.abs(s1 - s0) <= 1e-15)
+      return ok([{ ...before.size, [side]: s1 }])
+    const slope = (e1 - e0) / (s1 - s0)
+    if (!(slope > 0)) break
+    const s2 = Math.max(s1 - e1 / slope, s1 / 20)
+    ;[s0, e0, s1] = [s1, e1, s2]
+  }
+  return failed({
+    at: '',
+    what: 'no length of bar brings this step to the size wanted',
+    why: 'the size after the step does not grow with the bar',
+    try: ['state the size this step should leave'],
+  })
+}
+
+/** How much too long the bar after the step is on its spare side; a side that cannot give is a problem. */
+function measure(
+  forward: (bar: Billet) => Result<Step>,
+  before: Billet,
+  demand: Size,
+  spare: number,
+): Result<number> {
+  const done = forward(withSpare(before, spare))
+  if (done.problems) return done
+  const { size, spare: axis } = done.ok.after
+  const gives = axisLength[axis]
+  for (const name of ['length', 'width', 'height'] as const) {
+    if (name === gives || size[name] >= demand[name] - SAME_LENGTH) continue
+    const has = printQuantity(size[name], 'length')
+    const wants = printQuantity(demand[name], 'length')
+    return failed({
+      at: '',
+      what: `the bar leaves this step ${has} in ${name}; ${wants} is wanted`,
+      why: `a longer bar does not help: the ${name} is set by this step or by the stack`,
+      try: [
+        `leave at least ${wants} here`,
+        `make the stack larger in the direction that becomes the ${name}`,
+      ],
+    })
+  }
+  return ok(size[gives] - demand[gives])
+}

@@ -1,0 +1,12 @@
+/** The finished piece as a solid. One folder a kind of piece. */
+export {
+  type Blank,
+  type Edges,
+  type Groove,
+  type Hole,
+  type PieceKind,
+  type PieceSolid,
+  type StampBox,
+  type Station,
+} from './piece-kind.ts'
+export { findPieceKind, pieceKinds } from './piece-kinds.ts'

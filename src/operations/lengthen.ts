@@ -3,7 +3,7 @@ import { SAME_LENGTH, type Size, axisLength } from '#geometry'
 import { printQuantity } from '#units'
 import { type Billet, stretch } from '#billet'
 import { volumeAt } from './fire.ts'
-import type { Step } from './operation.ts'
+import type { Operation, Smithy, Step } from './operation.ts'
 
 /** The same bar, had its first stack been cut so that its spare side is this long, m. */
 export function withSpare(billet: Billet, side: number): Billet {
@@ -14,12 +14,29 @@ export function withSpare(billet: Billet, side: number): Billet {
 }
 
 /**
+ * The size each bar must have before a step, so that the bar after it is at least `demand`:
+ * the operation's own way back if it has one, else by lengthening the bar in hand.
+ */
+export function workBack(
+  operation: Operation,
+  demand: Size,
+  values: Readonly<Record<string, unknown>>,
+  before: readonly Billet[],
+  smithy: Smithy,
+): Result<readonly Size[]> {
+  if (operation.backward) return operation.backward(demand, values as never, before, smithy)
+  return lengthenToMeet(demand, before[0], (bar) =>
+    operation.forward([bar], values as never, smithy),
+  )
+}
+
+/**
  * Works one bar back through a step: how long its spare side must be so that the bar after the step
  * meets the demand. The step itself is the only account of its losses, so the way back can never
  * disagree with the way forward; the after-side grows steadily with the before-side, so a secant
  * walk finds it to 1e-12.
  */
-export function lengthenToMeet(
+function lengthenToMeet(
   demand: Size,
   before: Billet,
   forward: (bar: Billet) => Result<Step>,

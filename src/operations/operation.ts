@@ -96,9 +96,10 @@ export interface Operation<P extends Parameters = Parameters> {
   forward(before: readonly Billet[], values: ValuesOf<P>, smithy: Smithy): Result<Step>
   /**
    * The size each bar must have before, so that the bar after is at least `demand`. `before` is the
-   * bars as the plan has them now: their sections stand, their spare sides give.
+   * bars as the plan has them now: their sections stand, their spare sides give. Left out where one
+   * bar goes in and one comes out: it is then worked back by lengthening that bar (`workBack`).
    */
-  backward(
+  backward?(
     demand: Size,
     values: ValuesOf<P>,
     before: readonly Billet[],

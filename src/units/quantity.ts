@@ -1,8 +1,9 @@
 import { type Problem, type Result, failed, ok } from '#problem'
 import { Fraction, nearestNumber } from './exact.ts'
-import { type QuantityKind, examplesOf, nounOf } from './kind.ts'
+import { type QuantityKind, nounOf } from './kind.ts'
 import { plainText, readNumber } from './number-text.ts'
-import { type ExactUnit, kindsWithUnit, startsWithUnit, unitNamed } from './unit-name.ts'
+import { cannotFollow, noUnit, notANumber, notAUnit, problem, zeroPitch } from './refusal.ts'
+import { type ExactUnit, startsWithUnit, unitNamed } from './unit-name.ts'
 
 /** A quantity as someone wrote it and as the program reckons with it. */
 export interface Quantity {
@@ -26,12 +27,14 @@ export function readQuantity(
   opts: { readonly unit?: string } = {},
 ): Result<Quantity> {
   if (typeof text !== 'string' || text.trim() === '')
-    return refuse(kind, `Nothing is written where ${nounOf[kind]} is wanted.`)
+    return failed(problem(kind, `Nothing is written where ${nounOf[kind]} is wanted.`))
   if (text.length > LONGEST)
-    return refuse(
-      kind,
-      `"${text.slice(0, 20)}…" is ${text.length} characters long; ${nounOf[kind]} is not.`,
-      `Nothing over ${LONGEST} characters is read.`,
+    return failed(
+      problem(
+        kind,
+        `"${text.slice(0, 20)}…" is ${text.length} characters long; ${nounOf[kind]} is not.`,
+        `Nothing over ${LONGEST} characters is read.`,
+      ),
     )
   const plain = plainText(text)
   const outcome =
@@ -122,125 +125,4 @@ function mayFollow(before: ExactUnit, after: ExactUnit): boolean {
       (u) => !u.inverse && u.offset === undefined && !/\/|per|%|‰|K/.test(u.name),
     )
   )
-}
-
-function problem(
-  kind: QuantityKind,
-  what: string,
-  why?: string,
-  cures?: readonly string[],
-): Problem {
-  return {
-    at: '',
-    what,
-    why: why ?? `${capital(nounOf[kind])} is written as a number and a unit.`,
-    try: cures ?? examplesOf[kind],
-  }
-}
-
-function refuse(kind: QuantityKind, what: string, why?: string): Result<Quantity> {
-  return failed(problem(kind, what, why))
-}
-
-function notANumber(
-  number: { readonly wrong: string; readonly seen: string },
-  rest: string,
-  text: string,
-  kind: QuantityKind,
-): Problem {
-  const tail = rest.slice(number.seen.length)
-  switch (number.wrong) {
-    case 'comma': {
-      const asPoint = number.seen.replace(',', '.') + tail
-      const asThousands = number.seen.replaceAll(',', '') + tail
-      const twoWays = /^\d+,\d+$/.test(number.seen)
-      return problem(
-        kind,
-        twoWays
-          ? `"${text}" can be read two ways.`
-          : `"${number.seen}" in "${text}" is not a number.`,
-        'A comma may mark thousands or decimals.',
-        twoWays ? [asThousands, asPoint] : examplesOf[kind],
-      )
-    }
-    case 'zero denominator':
-      return problem(
-        kind,
-        `"${number.seen}" in "${text}" divides by nothing.`,
-        'A fraction needs a lower number above zero.',
-      )
-    case 'improper':
-      return problem(
-        kind,
-        `"${number.seen}" in "${text}" has a fraction of one or more.`,
-        'After a whole number the fraction must be less than one.',
-      )
-    default:
-      return problem(
-        kind,
-        rest === text
-          ? `"${text}" does not start with a number.`
-          : `"${rest}" in "${text}" does not start with a number.`,
-      )
-  }
-}
-
-function noUnit(text: string, kind: QuantityKind): Problem {
-  return problem(kind, `"${text}" has no unit.`, 'Without a unit it could mean several things.')
-}
-
-function notAUnit(rest: string, text: string, kind: QuantityKind): Problem {
-  const word = /^[^\d\s]+/.exec(rest)?.[0] ?? rest
-  if (/^e[+-]?\d/i.test(rest))
-    return problem(
-      kind,
-      `"${text}" is not understood: powers of ten are not read.`,
-      'Write the number out, or take a larger or smaller unit.',
-    )
-  if (/^- ?\d/.test(rest)) return problem(kind, `"${text}" is a range; one value is wanted.`)
-  if (kind === 'ratio' && /^:\d/.test(rest.replaceAll(' ', '')))
-    return problem(
-      kind,
-      `"${text}" can be read two ways.`,
-      '1:3 may be one part in three, or one part to three others.',
-      ['1/3', '1/4', '25 %'],
-    )
-  if (kind === 'temperature' && word === '°')
-    return problem(kind, `"${text}" does not say which degrees.`, '°C and °F differ.')
-  const others = kindsWithUnit(rest).map((k) => nounOf[k])
-  const why =
-    others.length > 0
-      ? `"${rest}" belongs to ${others.join(' or ')}, not to ${nounOf[kind]}.`
-      : undefined
-  return problem(
-    kind,
-    `"${word}" in "${text}" is not a unit of ${nounOf[kind].replace(/^an? /, '')}.`,
-    why,
-  )
-}
-
-function cannotFollow(
-  before: ExactUnit,
-  after: ExactUnit,
-  text: string,
-  kind: QuantityKind,
-): Problem {
-  return problem(
-    kind,
-    `"${text}" is not understood: ${after.name} does not go after ${before.name}.`,
-    'Parts are added only when each is of a smaller unit of the same system.',
-  )
-}
-
-function zeroPitch(text: string, kind: QuantityKind): Problem {
-  return problem(
-    kind,
-    `"${text}" is no twist: a turn cannot fit in no length.`,
-    'A pitch is the length to one full turn.',
-    ['0 per inch', '25 mm pitch'],
-  )
-}
-
-function capital(words: string): string {
-  return words.charAt(0).toUpperCase() + words.slice(1)
 }

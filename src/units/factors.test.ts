@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js'
+import { readFileSync } from 'node:fs'
 import { createRequire } from 'node:module'
 import { describe, expect, it } from 'vitest'
 import { nearestNumber } from './exact.ts'
@@ -116,5 +117,17 @@ describe('the nearest number', () => {
   it('keeps the sign and nothing', () => {
     expect(nearestNumber(new Fraction(-1, 3))).toBe(-1 / 3)
     expect(Object.is(nearestNumber(new Fraction(0)), 0)).toBe(true)
+  })
+})
+
+describe('the page for people', () => {
+  const page = readFileSync(new URL('../../docs/units.md', import.meta.url), 'utf8')
+  const rows = new Map(
+    [...page.matchAll(/^\| (\w+) \|(.*)\|$/gm)].map(([, kind = '', row = '']) => [kind, row]),
+  )
+
+  it.each(Object.entries(unitsOf))('names every unit of %s', (kind, units) => {
+    const row = rows.get(kind) ?? ''
+    for (const { name } of units) expect(row).toContain(name)
   })
 })

@@ -10,6 +10,7 @@ export {
   type Operation,
   type Smithy,
   type Step,
+  type Stock,
 } from './operation.ts'
 export { type Caution, type CautionName, CAUTIONS_DEFER, cautions } from './cautions.ts'
 export { withSpare, workBack } from './lengthen.ts'

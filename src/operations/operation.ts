@@ -41,12 +41,26 @@ export interface Heat {
   readonly medium: string
 }
 
+/** Stock off the rack: `count` like pieces. Powder has no sizes of its own; its mass says it all. */
+export interface Stock {
+  readonly steel: string
+  readonly form: 'sheet' | 'bar' | 'powder' | 'tube' | 'remnant'
+  readonly thickness: number
+  readonly width: number
+  readonly length: number
+  readonly count: number
+  /** Mass of all of them, kg. */
+  readonly mass: number
+}
+
 /** A step done: the metal after it and the account of it. */
 export interface Step {
   readonly after: Billet
   readonly losses: readonly Loss[]
   /** Metal that came off the rack in this step, by steel, kg. */
   readonly added: Readonly<Record<string, number>>
+  /** The same metal as pieces to take off the rack. */
+  readonly taken: readonly Stock[]
   /** Pieces cut off and kept. */
   readonly setAside: readonly Billet[]
   readonly heats: readonly Heat[]
@@ -115,5 +129,15 @@ export function operation<const P extends Parameters>(declared: Operation<P>): O
 
 /** A step that only changes what is stated. */
 export function step(after: Billet, rest: Partial<Step> = {}): Step {
-  return { after, losses: [], added: {}, setAside: [], heats: [], warnings: [], notes: [], ...rest }
+  return {
+    after,
+    losses: [],
+    added: {},
+    taken: [],
+    setAside: [],
+    heats: [],
+    warnings: [],
+    notes: [],
+    ...rest,
+  }
 }

@@ -14,8 +14,11 @@ export interface QuantityParameter extends Asked {
   readonly min: number
   readonly max: number
   readonly default?: string
-  /** May be written `"?"`: the planner works it out. */
-  readonly free?: boolean
+  /**
+   * May be written `"?"`: the planner works it out so that the bar after the step has the size
+   * wanted. The side of that bar it sets; `true` where the parameter is named after the side.
+   */
+  readonly free?: true | 'length' | 'width' | 'height'
 }
 
 /** A whole number. */

@@ -15,7 +15,7 @@ import {
 } from '#billet'
 import { takeOff } from '../fire.ts'
 import { layersLost } from '../forge-in-heats.ts'
-import { type Loss, operation, step } from '../operation.ts'
+import { type Loss, type Stock, operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 
 const parameters = declare({
@@ -176,9 +176,20 @@ export const restack = operation({
       worked: 1,
     }
     const added: Record<string, number> = {}
+    const taken: Stock[] = []
     if (values.between !== undefined) {
       const sheets = { length, width: size.width, height: values.sheet * (n - 1) }
-      added[values.between] = barVolume(sheets, 'rectangle') * densities[values.between]
+      const mass = barVolume(sheets, 'rectangle') * densities[values.between]
+      added[values.between] = mass
+      taken.push({
+        steel: values.between,
+        form: 'sheet',
+        thickness: values.sheet,
+        width: size.width,
+        length,
+        count: n - 1,
+        mass,
+      })
     }
     const ground = groundLoss(bar, after, added, densities)
     const thinnest = Math.min(
@@ -193,7 +204,9 @@ export const restack = operation({
             `Outer layer ${show(thinnest)} before grinding, ${show(Math.max(0, thinnest - g))} after: grind no more than that.`,
           ]
         : []
-    return ok(step(after, { losses: [cropped.loss, sawn.loss, ground], added, warnings, notes }))
+    return ok(
+      step(after, { losses: [cropped.loss, sawn.loss, ground], added, taken, warnings, notes }),
+    )
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

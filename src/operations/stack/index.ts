@@ -1,7 +1,7 @@
 import { failed, ok } from '#problem'
 import { declare } from '#parameters'
-import { type Billet, barVolume, layered, massesOf } from '#billet'
-import { operation, step } from '../operation.ts'
+import { type Billet, type Densities, type Layer, barVolume, layered, massesOf } from '#billet'
+import { type Stock, operation, step } from '../operation.ts'
 
 const parameters = declare({
   sheets: {
@@ -115,7 +115,8 @@ export const stack = operation({
       build.layers.length < sheets.length
         ? [mergesInStack(sheets.length - build.layers.length)]
         : []
-    return ok(step(after, { added: massesOf(after, smithy.densities), warnings }))
+    const taken = sheetsOf(sheets, values, smithy.densities)
+    return ok(step(after, { added: massesOf(after, smithy.densities), taken, warnings }))
   },
   backward() {
     return ok([])
@@ -124,6 +125,30 @@ export const stack = operation({
     return { warps: [] }
   },
 })
+
+/** The sheets as they are cut: like with like. */
+function sheetsOf(
+  sheets: readonly Layer[],
+  { width, length }: { readonly width: number; readonly length: number },
+  densities: Densities,
+): Stock[] {
+  const stock = new Map<string, Stock>()
+  for (const { steel, thickness } of sheets) {
+    const key = `${steel} ${thickness}`
+    const mass = width * length * thickness * densities[steel]
+    const so = stock.get(key) ?? {
+      steel,
+      form: 'sheet',
+      thickness,
+      width,
+      length,
+      count: 0,
+      mass: 0,
+    }
+    stock.set(key, { ...so, count: so.count + 1, mass: so.mass + mass })
+  }
+  return [...stock.values()]
+}
 
 function mergesInStack(joints: number) {
   return {

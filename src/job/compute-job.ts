@@ -1,0 +1,132 @@
+import { type Problem, type Result, within } from '#problem'
+import { type Axis, axisLength } from '#geometry'
+import { printQuantity } from '#units'
+import { type PieceSolid, contradictions } from '#piece'
+import { type Grade, densityOf, grades } from '#steel'
+import { type Billet, type Densities, countLayers, flatAxis, massOf, sharesOf } from '#billet'
+import type { Smithy } from '#operations'
+import { type Plan, planRoute } from '#planner'
+import type { Job } from './job.ts'
+
+export interface ComputeOptions {
+  readonly signal?: AbortSignal
+  /** Share done, 0..1, and what is being done. */
+  readonly onProgress?: (share: number, doing: string) => void
+}
+
+/** Lines met along the face: layers that stand across a direction of the bar. */
+export interface FaceLines {
+  readonly along: Axis
+  readonly perMetre: number
+}
+
+/** A job worked out. */
+export interface Computed {
+  readonly job: Job
+  readonly solid?: PieceSolid
+  readonly densities: Densities
+  readonly plan: Plan
+  /** kg. */
+  readonly finishedMass: number
+  /** kg off the rack. */
+  readonly stackMass: number
+  readonly lines?: FaceLines
+  readonly warnings: readonly Problem[]
+}
+
+/** Density of every grade the job may name, kg/m³. */
+export function densitiesFor(own: readonly Grade[]): Densities {
+  return Object.fromEntries(
+    [...grades, ...own].map((grade) => [grade.name, densityOf(grade).value]),
+  )
+}
+
+/** Works a job out, or says everything that is in the way. */
+export function computeJob(job: Job, options: ComputeOptions = {}): Result<Computed> {
+  const { signal, onProgress } = options
+  signal?.throwIfAborted()
+  const densities = densitiesFor(job.steels)
+  onProgress?.(0, 'the piece')
+  let solid: PieceSolid | undefined
+  if (job.piece) {
+    const built = job.piece.kind.build(job.piece.values as never)
+    if (built.problems) return { problems: within('piece', built.problems) }
+    solid = built.ok
+  }
+  const smithy: Smithy = { shop: job.shop, densities, piece: solid }
+  onProgress?.(0.1, 'the route')
+  const planned = planRoute(job.route, smithy, { signal })
+  const wishes = wishProblems(job, planned.ok?.finished, densities)
+  if (planned.problems) return { problems: [...planned.problems, ...wishes] }
+  if (wishes.length > 0) return { problems: wishes }
+  const plan = planned.ok
+  const stackMass = plan.steps.reduce(
+    (sum, { step }) => sum + Object.values(step.added).reduce((a, b) => a + b, 0),
+    0,
+  )
+  const lines = faceLines(plan.finished)
+  onProgress?.(1, 'done')
+  return {
+    ok: {
+      job,
+      solid,
+      densities,
+      plan,
+      finishedMass: massOf(plan.finished, densities),
+      stackMass,
+      lines,
+      warnings: [...job.warnings, ...plan.warnings, ...lineWarnings(job, lines)],
+    },
+  }
+}
+
+/** Lines per metre where the layers stand square to the length or the width of the face. */
+export function faceLines(billet: Billet): FaceLines | undefined {
+  const axis = flatAxis(billet.build)
+  if (axis === undefined || axis === 'z') return undefined
+  const { merged } = countLayers(billet.build, axis)
+  return merged > 1 ? { along: axis, perMetre: merged / billet.size[axisLength[axis]] } : undefined
+}
+
+/** Sizes against weight, at the density of the steels really in the piece. */
+function wishProblems(job: Job, finished: Billet | undefined, densities: Densities): Problem[] {
+  if (!job.piece || job.wishes.mass === undefined) return []
+  const density = finished ? meanDensity(finished, densities) : undefined
+  const found = contradictions(
+    job.piece.kind,
+    job.piece.values as never,
+    job.wishes.mass,
+    density,
+    job.wishes.massWithin,
+  )
+  return within('piece', found)
+}
+
+function meanDensity(billet: Billet, densities: Densities): number {
+  return Object.entries(sharesOf(billet.build)).reduce(
+    (sum, [steel, share]) => sum + share * densities[steel],
+    0,
+  )
+}
+
+/** Half as many or twice as many lines as wished is another pattern; 10 % is within the hand (common practice). */
+const LINES_WITHIN = 0.1
+
+function lineWarnings(job: Job, lines: FaceLines | undefined): Problem[] {
+  const wished = job.wishes.lines
+  if (wished === undefined || lines === undefined) return []
+  const off = lines.perMetre / wished - 1
+  if (Math.abs(off) <= LINES_WITHIN) return []
+  return [
+    {
+      at: 'wishes.lines',
+      what: `the face shows ${printQuantity(lines.perMetre, 'lines')}; ${printQuantity(wished, 'lines')} were wished for`,
+      why: 'layers that cross the face divided by the length they span',
+      try: [
+        off > 0
+          ? 'restack into fewer pieces, or lay fewer sheets'
+          : 'restack into more pieces, or lay more sheets',
+      ],
+    },
+  ]
+}

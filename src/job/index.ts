@@ -1,0 +1,20 @@
+/** The job file, its migrations, and the one call that computes it. */
+export { FORMAT, type Job, type Wanted, type Wishes } from './job.ts'
+export { readJob, readJobObject } from './read-job.ts'
+export { writeJob } from './write-job.ts'
+export { jobSchema } from './job-schema.ts'
+export {
+  type ComputeOptions,
+  type Computed,
+  type FaceLines,
+  computeJob,
+  densitiesFor,
+  faceLines,
+} from './compute-job.ts'
+export {
+  type PlanRecord,
+  type StepRecord,
+  heatsOf,
+  recordPlan,
+  recordProblems,
+} from './plan-record.ts'

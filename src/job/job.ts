@@ -1,0 +1,46 @@
+import type { Problem } from '#problem'
+import type { Quantity } from '#units'
+import type { PieceKind } from '#piece'
+import type { Shop } from '#shop'
+import type { Grade } from '#steel'
+import type { Route } from '#planner'
+
+/** The format this program writes; older ones migrate, newer ones open read-only. */
+export const FORMAT = 1
+
+/** What the smith asked for beside the piece's sizes, SI. */
+export interface Wishes {
+  /** Finished mass, kg. */
+  readonly mass?: number
+  /** How far the mass may be off, share. */
+  readonly massWithin: number
+  /** Lines across the face, per metre. */
+  readonly lines?: number
+  /** The pattern by its trade name. */
+  readonly pattern?: string
+}
+
+/** A piece as asked for: its kind and the values it was read into. */
+export interface Wanted {
+  readonly kind: PieceKind
+  readonly values: Readonly<Record<string, unknown>>
+}
+
+/** A job as read and checked: everything needed to compute it, and the very words it was written in. */
+export interface Job {
+  readonly format: number
+  readonly name: string
+  readonly note?: string
+  readonly piece?: Wanted
+  readonly wishes: Wishes
+  readonly shop: Shop
+  /** The smith's own grades, beside those of the program. */
+  readonly steels: readonly Grade[]
+  readonly route: Route
+  readonly seed: number
+  /** Quantities as typed, by place in the file. */
+  readonly typed: Readonly<Record<string, Quantity>>
+  /** The file as written: what is saved again. */
+  readonly written: Readonly<Record<string, unknown>>
+  readonly warnings: readonly Problem[]
+}

@@ -1,0 +1,4 @@
+/** Works back from the piece to stack and steps, and forward again. */
+export { type DoneStep, type Plan, type Solved, type Standing } from './plan.ts'
+export { type PlanningOptions, planRoute } from './plan-route.ts'
+export { type Measured, type PlannedStep, type Route } from './route.ts'

@@ -1,0 +1,30 @@
+import { type Billet, type Densities, massOf, stretch } from '#billet'
+import { boxVolume } from '#geometry'
+import type { Measured } from './route.ts'
+
+/**
+ * The bar as it was really found: measured sizes take the place of planned ones, and the layers are
+ * carried along. A weight settles the volume, and with it the one side that was not measured.
+ */
+export function adopt(planned: Billet, found: Measured, densities: Densities): Billet {
+  const wanted = { ...planned.size }
+  for (const side of ['length', 'width', 'height'] as const)
+    wanted[side] = found[side] ?? wanted[side]
+  const fill = planned.volume / boxVolume(planned.size)
+  if (found.mass !== undefined) {
+    const volume = (found.mass / massOf(planned, densities)) * planned.volume
+    const open = (['length', 'width', 'height'] as const).find((side) => found[side] === undefined)
+    if (open) wanted[open] *= volume / (boxVolume(wanted) * fill)
+  }
+  const by = {
+    x: wanted.length / planned.size.length,
+    y: wanted.width / planned.size.width,
+    z: wanted.height / planned.size.height,
+  }
+  return {
+    ...planned,
+    size: wanted,
+    volume: fill * boxVolume(wanted),
+    build: stretch(planned.build, by),
+  }
+}

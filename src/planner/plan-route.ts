@@ -1,0 +1,264 @@
+import { type Problem, type Result, failed, ok, within } from '#problem'
+import { type Size, axisLength } from '#geometry'
+import { printQuantity } from '#units'
+import { type Billet, massOf } from '#billet'
+import { type Smithy, workBack } from '#operations'
+import { adopt } from './measured.ts'
+import type { DoneStep, Plan, Solved, Standing } from './plan.ts'
+import { type PlannedStep, type Route, barsTaken, orderBars } from './route.ts'
+
+/** How often the way back and the way forward are compared before giving up. */
+const MOST_ROUNDS = 60
+/** Two rounds that differ by less than this agree, relative. */
+const SETTLED = 1e-13
+
+export interface PlanningOptions {
+  readonly signal?: AbortSignal
+}
+
+type Values = Readonly<Record<string, unknown>>
+
+/** The values of every step, by place, free numbers as they are guessed at present. */
+type Guess = ReadonlyMap<string, Values>
+
+/**
+ * Works a route out: backwards from the piece for every number left free, and forwards from the
+ * stacks. The two are repeated until they agree; with nothing left free one round does.
+ */
+export function planRoute(
+  route: Route,
+  smithy: Smithy,
+  options: PlanningOptions = {},
+): Result<Plan> {
+  const ordered = orderBars(route)
+  if (ordered.problems) return ordered
+  const order = ordered.ok
+  const all = order.flatMap((bar) => route.bars[bar])
+  const anyFree = all.some((step) => step.free.length > 0)
+  const noEnd = anyFree && !smithy.piece
+  if (noEnd)
+    return failed(nothingToWorkBackFrom(all.find((step) => step.free.length > 0) as PlannedStep))
+
+  let guess: Guess = new Map(all.map((step) => [step.at, firstGuess(step)]))
+  let longest: Guess | undefined
+  for (let round = 0; round < MOST_ROUNDS; round++) {
+    options.signal?.throwIfAborted()
+    const done = forward(order, route, guess, smithy)
+    if (done.problems) return done
+    if (!anyFree && !smithy.piece) return ok(finish(done.ok, [], all, smithy))
+    const demands = backward(order, route, done.ok.steps, smithy)
+    if (demands.problems) {
+      // With nothing left free a shortage is the answer; otherwise it is what the next round mends.
+      return demands
+    }
+    if (!anyFree) return ok(finish(done.ok, demands.ok, all, smithy))
+    const next = improve(all, guess, demands.ok)
+    if (settled(all, guess, next)) return ok(finish(done.ok, demands.ok, all, smithy))
+    // A heat more or less can make the rounds swing between two lengths: the longer one is enough.
+    longest = round > MOST_ROUNDS / 2 ? larger(all, next, longest) : next
+    guess = longest
+  }
+  return failed({
+    at: 'bars',
+    what: 'the numbers left free do not settle',
+    why: 'each round of working back and forward asks for another size',
+    try: ['state the number of heats in each drawing step', 'state one of the sizes left free'],
+  })
+}
+
+/** Numbers left free start long: a bar too short for its own crops would tell nothing. */
+function firstGuess(step: PlannedStep): Values {
+  const values: Record<string, unknown> = { ...step.values }
+  for (const { name, side } of step.free)
+    if (side === 'length') values[name] = Math.max(values[name] as number, 1)
+  return values
+}
+
+interface Forward {
+  readonly steps: readonly DoneStep[]
+  readonly finished: Billet
+  readonly standings: readonly Standing[]
+}
+
+function forward(
+  order: readonly string[],
+  route: Route,
+  guess: Guess,
+  smithy: Smithy,
+): Result<Forward> {
+  const made = new Map<string, Billet>()
+  const steps: DoneStep[] = []
+  const standings: Standing[] = []
+  for (const bar of order) {
+    let inHand: Billet | undefined
+    for (const [index, planned] of route.bars[bar].entries()) {
+      const others = barsTaken(planned).map((name) => made.get(name) as Billet)
+      const before = inHand && planned.operation.takes !== 'none' ? [inHand, ...others] : others
+      const values = guess.get(planned.at) as Values
+      const result = planned.operation.forward(before, values as never, smithy)
+      if (result.problems) return { problems: within(planned.at, result.problems) }
+      steps.push({
+        bar,
+        index,
+        at: planned.at,
+        operation: planned.operation,
+        values,
+        before,
+        step: result.ok,
+      })
+      inHand = result.ok.after
+      for (const found of route.measured.filter((m) => m.bar === bar && m.after === index)) {
+        const measured = adopt(inHand, found, smithy.densities)
+        standings.push({
+          bar,
+          index,
+          planned: { size: inHand.size, mass: massOf(inHand, smithy.densities) },
+          measured: { size: measured.size, mass: massOf(measured, smithy.densities) },
+          spare: 0,
+        })
+        inHand = measured
+      }
+    }
+    made.set(bar, inHand as Billet)
+  }
+  return ok({ steps, finished: made.get(route.finish) as Billet, standings })
+}
+
+/** The demand after each step, in the order of the steps. */
+function backward(
+  order: readonly string[],
+  route: Route,
+  steps: readonly DoneStep[],
+  smithy: Smithy,
+): Result<readonly Size[]> {
+  const demandOf = new Map<string, Size>([
+    [route.finish, (smithy.piece as NonNullable<Smithy['piece']>).size],
+  ])
+  const demands: Size[] = new Array(steps.length)
+  const problems: Problem[] = []
+  for (const bar of order.toReversed()) {
+    let demand = demandOf.get(bar) as Size
+    const own = steps.map((step, i) => ({ step, i })).filter(({ step }) => step.bar === bar)
+    for (const { step, i } of own.toReversed()) {
+      demands[i] = demand
+      if (step.operation.takes === 'none') break
+      const needed = workBack(step.operation, demand, step.values, step.before, smithy)
+      if (needed.problems) {
+        problems.push(...within(step.at, needed.problems))
+        return { problems }
+      }
+      const names = barsTaken(route.bars[bar][step.index])
+      const inHand = step.before.length > names.length
+      names.forEach((name, k) =>
+        demandOf.set(name, greatest(demandOf.get(name), needed.ok[k + (inHand ? 1 : 0)])),
+      )
+      if (inHand) demand = needed.ok[0]
+    }
+  }
+  return ok(demands)
+}
+
+function greatest(a: Size | undefined, b: Size): Size {
+  if (!a) return b
+  return {
+    length: Math.max(a.length, b.length),
+    width: Math.max(a.width, b.width),
+    height: Math.max(a.height, b.height),
+  }
+}
+
+function improve(all: readonly PlannedStep[], guess: Guess, demands: readonly Size[]): Guess {
+  return new Map(
+    all.map((step, i) => {
+      const values: Record<string, unknown> = { ...guess.get(step.at) }
+      for (const { name, side } of step.free) values[name] = demands[i][side]
+      return [step.at, values]
+    }),
+  )
+}
+
+function settled(all: readonly PlannedStep[], a: Guess, b: Guess): boolean {
+  return everyFree(all, (step, name) => {
+    const [was, is] = [a.get(step.at)?.[name] as number, b.get(step.at)?.[name] as number]
+    return Math.abs(was - is) <= SETTLED * Math.abs(is)
+  })
+}
+
+function larger(all: readonly PlannedStep[], a: Guess, b: Guess | undefined): Guess {
+  if (!b) return a
+  const merged = new Map(a)
+  everyFree(all, (step, name) => {
+    const values = merged.get(step.at) as Values
+    const most = Math.max(values[name] as number, b.get(step.at)?.[name] as number)
+    merged.set(step.at, { ...values, [name]: most })
+    return true
+  })
+  return merged
+}
+
+function everyFree(
+  all: readonly PlannedStep[],
+  test: (step: PlannedStep, name: string) => boolean,
+): boolean {
+  return all.every((step) => step.free.every(({ name }) => test(step, name)))
+}
+
+function finish(
+  done: Forward,
+  demands: readonly Size[],
+  all: readonly PlannedStep[],
+  smithy: Smithy,
+): Plan {
+  const steps = done.steps.map((step, i) => ({ ...step, demand: demands[i] }))
+  const solved: Solved[] = all.flatMap((planned, i) =>
+    planned.free.map(({ name }) => ({
+      at: planned.at,
+      name,
+      value: steps[i].values[name] as number,
+    })),
+  )
+  const standings = done.standings.map((standing) => {
+    const i = steps.findIndex((s) => s.bar === standing.bar && s.index === standing.index)
+    const needed = demands[i]
+    const side = axisLength[steps[i].step.after.spare]
+    return { ...standing, needed, spare: needed ? standing.measured.size[side] - needed[side] : 0 }
+  })
+  const warnings = steps.flatMap((step) => within(step.at, step.step.warnings))
+  return {
+    steps,
+    finished: done.finished,
+    solved,
+    standings,
+    warnings: [...warnings, ...shortages(steps, smithy)],
+  }
+}
+
+/** With nothing left free: where a bar is shorter than the rest of the route needs. */
+function shortages(steps: readonly DoneStep[], _smithy: Smithy): Problem[] {
+  const problems: Problem[] = []
+  for (const { step, demand, at, operation } of steps) {
+    if (operation.takes !== 'none' || !demand) continue
+    const side = axisLength[step.after.spare]
+    const less = demand[side] - step.after.size[side]
+    if (less <= 1e-5) continue
+    problems.push({
+      at,
+      what: `the bar is ${printQuantity(less, 'length')} too short for the piece`,
+      why: `worked back from the piece it must be ${printQuantity(demand[side], 'length')} long; it is ${printQuantity(step.after.size[side], 'length')}`,
+      try: [
+        `cut it ${printQuantity(demand[side], 'length')} long`,
+        'write "?" and have the length worked out',
+      ],
+    })
+  }
+  return problems
+}
+
+function nothingToWorkBackFrom(step: PlannedStep): Problem {
+  return {
+    at: `${step.at}.${step.free[0].name}`,
+    what: 'this number is left free, and there is no piece to work back from',
+    why: 'the planner works back from the finished piece',
+    try: ['describe the piece', 'state the number'],
+  }
+}

@@ -37,6 +37,8 @@ export function explainNoNode() {
     brought
       ? 'The packages bring a newer one along, but they are not installed here.'
       : `The packages bring none for ${process.platform}-${process.arch}.`,
-    brought ? 'Try: node scripts/set-up.mjs' : 'Try: install Node 24 from your system or nodejs.org.',
+    brought
+      ? 'Try: node scripts/set-up.mjs'
+      : 'Try: install Node 24 from your system or nodejs.org.',
   ].join('\n')
 }

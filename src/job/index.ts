@@ -18,3 +18,4 @@ export {
   recordPlan,
   recordProblems,
 } from './plan-record.ts'
+export { type CardStep, type CardTotals, cardSteps } from './card-steps.ts'

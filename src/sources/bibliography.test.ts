@@ -22,7 +22,7 @@ describe('bibliography', () => {
   it('holds no key twice: a spread would let one subject silently hide another', () => {
     const keys = subjects.flatMap((subject) => Object.keys(subject))
     expect(keys.filter((key, i) => keys.indexOf(key) !== i)).toEqual([])
-    expect(Object.keys(bibliography)).toHaveLength(keys.length + 4)
+    expect(Object.keys(bibliography)).toHaveLength(keys.length + 5)
   })
 
   it('gives each source one readable line that ends as a sentence', () => {

@@ -14,6 +14,7 @@ export const bibliography = {
   practice: 'Common practice among smiths; no published source.',
   memory: 'From memory; to be checked against a text before it is relied on.',
   MEM: 'From memory; the same as memory, the key older figures carry.',
+  certificate: 'The mill certificate of the bar in hand.',
   project: 'Worked out in this project from the figures and equations named beside it.',
   ...diffusionAndTransformation,
   ...hardnessAndTempering,

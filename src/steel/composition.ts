@@ -1,5 +1,25 @@
 /** Elements a grade sheet may name. Iron is the rest. */
-export const elements = ['C', 'Mn', 'Si', 'Ni', 'Cr', 'Mo', 'V', 'W', 'Co', 'Cu', 'N', 'P', 'S', 'Al', 'Ti', 'Nb', 'As', 'Zr', 'B'] as const
+export const elements = [
+  'C',
+  'Mn',
+  'Si',
+  'Ni',
+  'Cr',
+  'Mo',
+  'V',
+  'W',
+  'Co',
+  'Cu',
+  'N',
+  'P',
+  'S',
+  'Al',
+  'Ti',
+  'Nb',
+  'As',
+  'Zr',
+  'B',
+] as const
 
 export type Element = (typeof elements)[number]
 

@@ -1,0 +1,148 @@
+import { describe, expect, it } from 'vitest'
+import { z } from 'zod'
+import { type Grade, findGrade, gradeSchema, grades, readGrade } from './index.ts'
+
+const template = grades.find((g) => g.name === '1075')!
+
+function draft(change: Record<string, unknown>): unknown {
+  return { ...structuredClone(template), ...change }
+}
+
+describe('finding a grade', () => {
+  it.each([
+    ['1084', '1084'],
+    ['AISI 1084', '1084'],
+    ['SAE-1084', '1084'],
+    ['w2', 'W2'],
+    ['15n20', '15N20'],
+    ['75Ni8', '15N20'],
+    ['1.5634', '15N20'],
+    ['100cr6', '52100'],
+    ['c 105 u', 'C105U'],
+    ['St 37-2', 'S235JR'],
+    ['Wrought  Iron', 'wrought iron'],
+    ['nickel', 'Nickel 200'],
+  ])('%s is %s', (written, name) => {
+    expect(findGrade(written).ok?.name).toBe(name)
+  })
+
+  it.each([
+    ['1O84', '1084'],
+    ['15N2O', '15N20'],
+    ['80CRV', '80CrV2'],
+    ['wrougth iron', 'wrought iron'],
+    ['5610', '5160'],
+    ['521000', '52100'],
+  ])('%s is not found, and %s is what to try first', (written, name) => {
+    const { problems } = findGrade(written)
+    expect(problems?.[0]?.what).toContain(written)
+    expect(problems?.[0]?.try[0]).toBe(name)
+  })
+
+  it('does not take a near grade for the same, but names it', () => {
+    const { ok, problems } = findGrade('C45')
+    expect(ok).toBeUndefined()
+    expect(problems?.[0]?.try).toEqual(['1045'])
+    expect(problems?.[0]?.what).toMatch(/near/)
+  })
+
+  it('lists what there is when nothing is close', () => {
+    expect(findGrade('adamant').problems?.[0]?.try).toHaveLength(grades.length)
+    expect(findGrade('').problems?.[0]?.what).toBe('No steel is named.')
+  })
+
+  it('puts the user’s own grade first', () => {
+    const own: Grade = { ...template, name: '1084', standard: 'the bar in the rack' }
+    expect(findGrade('1084', [own]).ok).toBe(own)
+    expect(findGrade('Rack', [{ ...own, name: 'rack' }]).ok?.name).toBe('rack')
+  })
+})
+
+describe('a user’s own grade', () => {
+  it('is read when it is whole', () => {
+    const own = draft({ name: 'keel bolt', aliases: ['Kittiwake bolt'], near: undefined })
+    expect(readGrade(own, 'steels[0]').ok?.name).toBe('keel bolt')
+  })
+
+  it('is refused with a field that is not known, by name and place', () => {
+    const { problems } = readGrade(draft({ austenitize: template.austenitise }), 'steels[0]')
+    expect(problems).toHaveLength(1)
+    expect(problems?.[0]).toMatchObject({
+      at: 'steels[0].austenitize',
+      what: '"austenitize" is not a field of a grade.',
+      try: ['austenitise'],
+    })
+  })
+
+  it('is refused with an element that is not one', () => {
+    const { problems } = readGrade(draft({ composition: { Mg: template.composition.C } }), 'own')
+    expect(problems?.[0]?.at).toBe('own.composition.Mg')
+    expect(problems?.[0]?.what).toBe('"Mg" is not a field of composition.')
+  })
+
+  const figure = template.composition.C!
+  it.each<[string, Record<string, unknown>, string, RegExp]>([
+    ['a missing field', { family: undefined }, 'own.family', /missing/],
+    ['a bare number', { composition: { C: 0.8 } }, 'own.composition.C', /expected object/],
+    [
+      'a source not in the bibliography',
+      { composition: { C: { ...figure, source: 'hearsay' } } },
+      'own.composition.C.source',
+      /"hearsay" is not in the bibliography/,
+    ],
+    [
+      'another unit',
+      { composition: { C: { ...figure, unit: '%' } } },
+      'own.composition.C.unit',
+      /wt%/,
+    ],
+    [
+      'a value outside its range',
+      { composition: { C: { ...figure, value: 0.9 } } },
+      'own.composition.C.value',
+      /outside its range/,
+    ],
+    [
+      'over a hundred per cent',
+      {
+        composition: {
+          Ni: { ...figure, value: 60, range: undefined },
+          Cr: { ...figure, value: 60, range: undefined },
+        },
+      },
+      'own.composition',
+      /over 100/,
+    ],
+    [
+      'degrees Fahrenheit',
+      { austenitise: { ...template.austenitise!, value: 1500, range: [1475, 1700] } },
+      'own.austenitise.range.1',
+      /1600/,
+    ],
+    [
+      'not a number',
+      { composition: { C: { ...figure, value: NaN, range: undefined } } },
+      'own.composition.C.value',
+      /NaN/,
+    ],
+    ['an unknown family', { family: 'damask' }, 'own.family', /carbon/],
+  ])('is refused with %s', (_, change, at, what) => {
+    const { ok, problems } = readGrade(draft(change), 'own')
+    expect(ok).toBeUndefined()
+    expect(problems?.map((p) => p.at)).toContain(at)
+    expect(problems?.find((p) => p.at === at)?.what).toMatch(what)
+    for (const problem of problems ?? []) expect(problem.try.length).toBeGreaterThan(0)
+  })
+
+  it.each([null, undefined, 7, 'steel', []])('is refused when it is %o', (raw) => {
+    expect(readGrade(raw, 'own').problems?.[0]?.at).toMatch(/^own/)
+  })
+})
+
+describe('the form of a grade', () => {
+  it('can be published as JSON Schema that knows fields, elements and sources', () => {
+    const schema = JSON.stringify(z.toJSONSchema(gradeSchema))
+    for (const word of ['austenitise', '"Mn"', '"CPART"', '"wt%"', '"additionalProperties":false'])
+      expect(schema).toContain(word)
+  })
+})

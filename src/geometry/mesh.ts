@@ -4,7 +4,7 @@ export interface Mesh {
   readonly positions: Float64Array
   /** Three corner numbers a triangle. */
   readonly triangles: Uint32Array
-  /** Greatest height between the true surface and the triangles, as sampled in the middle of each facet, m. */
+  /** Greatest distance between the true surface and the facets, sampled in the middle of each facet and each side, m. */
   readonly chordError: number
 }
 
@@ -20,6 +20,21 @@ export function meshVolume(mesh: Pick<Mesh, 'positions' | 'triangles'>): number 
       p[a + 2] * (p[b] * p[c + 1] - p[b + 1] * p[c])
   }
   return six / 6
+}
+
+/** Area of all triangles, m². */
+export function meshArea(mesh: Pick<Mesh, 'positions' | 'triangles'>): number {
+  const { positions: p, triangles: t } = mesh
+  let area = 0
+  for (let i = 0; i < t.length; i += 3) {
+    const [a, b, c] = [t[i] * 3, t[i + 1] * 3, t[i + 2] * 3]
+    const u = [0, 1, 2].map((k) => p[b + k] - p[a + k])
+    const v = [0, 1, 2].map((k) => p[c + k] - p[a + k])
+    area +=
+      Math.hypot(u[1] * v[2] - u[2] * v[1], u[2] * v[0] - u[0] * v[2], u[0] * v[1] - u[1] * v[0]) /
+      2
+  }
+  return area
 }
 
 /** Sides not met by a neighbour running the other way; 0 for a watertight mesh. */

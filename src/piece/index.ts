@@ -2,6 +2,7 @@
 export {
   type Blank,
   type Edges,
+  type Feature,
   type Groove,
   type Hole,
   type PieceKind,
@@ -10,3 +11,4 @@ export {
   type Station,
 } from './piece-kind.ts'
 export { findPieceKind, pieceKinds } from './piece-kinds.ts'
+export { contradictions, thicknessForMass, weigh } from './weigh.ts'

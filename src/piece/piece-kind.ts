@@ -69,6 +69,16 @@ export interface Edges {
   readonly stamp?: StampBox
 }
 
+/**
+ * Metal that a later step takes out of the plain ground shape: `volume` (finished) plus the sum of
+ * these is what grinding leaves. The route's operations take them out one kind at a time.
+ */
+export interface Feature {
+  readonly kind: 'hole' | 'groove' | 'fuller' | 'slot' | 'stamp'
+  /** Metal removed, or pressed aside by a stamp, m³. */
+  readonly volume: number
+}
+
 /** The straight bar the finished piece is ground from, before any allowance. */
 export interface Blank {
   readonly size: Size
@@ -89,7 +99,10 @@ export interface PieceSolid {
   /** m³, to 1e-9 relative. */
   readonly volume: number
   readonly centreOfMass: { readonly x: number; readonly y: number; readonly z: number }
+  /** Area of the whole skin, m², to 1e-3: what an allowance left on every face weighs. */
+  readonly surface: number
   readonly edges: Edges
+  readonly features: readonly Feature[]
   readonly blank: Blank
   /** Where the section changes its form along x: from 0 to length, ascending. */
   readonly stations: readonly number[]

@@ -1,8 +1,27 @@
 import { type Result, failed, nearest, ok } from '#problem'
+import type { Parameters } from '#parameters'
 import type { PieceKind } from './piece-kind.ts'
+import { bar } from './bar/index.ts'
+import { guard } from './guard/index.ts'
+import { ingot } from './ingot/index.ts'
+import { plaque } from './plaque/index.ts'
+import { ringBlank } from './ring-blank/index.ts'
+import { roundBar } from './round-bar/index.ts'
 
 /** Every kind of piece; a new kind is one folder and one line here. */
-export const pieceKinds: readonly PieceKind[] = []
+export const pieceKinds: readonly PieceKind[] = [
+  anyKind(bar),
+  anyKind(roundBar),
+  anyKind(ingot),
+  anyKind(plaque),
+  anyKind(ringBlank),
+  anyKind(guard),
+]
+
+/** A kind among others: its values are checked against its own declaration before it builds. */
+function anyKind<P extends Parameters>(kind: PieceKind<P>): PieceKind {
+  return kind as unknown as PieceKind
+}
 
 /** The kind of this name, or the names nearest to it. */
 export function findPieceKind(name: string): Result<PieceKind> {

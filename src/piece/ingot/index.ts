@@ -1,0 +1,87 @@
+import { declare } from '#parameters'
+import { ok } from '#problem'
+import type { PieceKind } from '../piece-kind.ts'
+import { prismField } from '../prism.ts'
+import { solidOf } from '../solid.ts'
+
+const parameters = declare({
+  length: {
+    form: 'quantity',
+    of: 'length',
+    min: 1e-3,
+    max: 5,
+    default: '150 mm',
+    help: 'Length of the ingot.',
+  },
+  topWidth: {
+    form: 'quantity',
+    of: 'length',
+    min: 1e-3,
+    max: 1,
+    default: '40 mm',
+    help: 'Width of the upper face.',
+  },
+  bottomWidth: {
+    form: 'quantity',
+    of: 'length',
+    min: 1e-3,
+    max: 1,
+    default: '50 mm',
+    help: 'Width of the lower face.',
+  },
+  thickness: {
+    form: 'quantity',
+    of: 'length',
+    min: 1e-3,
+    max: 1,
+    default: '25 mm',
+    help: 'Height between the two faces.',
+  },
+})
+
+/** Ingot of trapezoid section. */
+export const ingot: PieceKind<typeof parameters> = {
+  name: 'ingot',
+  title: 'Ingot',
+  summary: 'A block of trapezoid section, its upper and lower faces of different width.',
+  parameters,
+  thicknesses: ['thickness'],
+  examples: [{ length: '150 mm', topWidth: '40 mm', bottomWidth: '50 mm', thickness: '25 mm' }],
+  build: ({ length, topWidth, bottomWidth, thickness }) => {
+    const [wide, narrow] = [
+      Math.max(topWidth, bottomWidth) / 2,
+      Math.min(topWidth, bottomWidth) / 2,
+    ]
+    const slope = (y: number) => {
+      const over = Math.abs(y) - narrow
+      return over <= 0 ? 0 : (over / (wide - narrow)) * thickness
+    }
+    const tops = bottomWidth > topWidth
+    return ok(
+      solidOf({
+        kind: 'ingot',
+        size: { length, width: 2 * wide, height: thickness },
+        field: prismField(
+          length,
+          [-wide, -narrow, narrow, wide],
+          (y) => thickness / 2 - (tops ? slope(y) : 0),
+          (y) => -thickness / 2 + (tops ? 0 : slope(y)),
+        ),
+        edges: {
+          holes: [],
+          grooves: [],
+          lines: tops
+            ? [-narrow, narrow].map((y) => ({
+                name: 'upper face',
+                points: [
+                  { x: 0, y },
+                  { x: length, y },
+                ],
+              }))
+            : [],
+        },
+        blank: { note: 'a bar as wide as the wider face' },
+      }),
+    )
+  },
+}

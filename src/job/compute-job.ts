@@ -1,8 +1,8 @@
 import { type Problem, type Result, within } from '#problem'
 import { type Axis, axisLength } from '#geometry'
 import { printQuantity } from '#units'
-import { type PieceSolid, contradictions } from '#piece'
-import { type Grade, densityOf, grades } from '#steel'
+import { type PieceSolid, contradictions, weigh } from '#piece'
+import { DESIGN_DENSITY, type Grade, densityOf, grades } from '#steel'
 import { type Billet, type Densities, countLayers, flatAxis, massOf, sharesOf } from '#billet'
 import type { Smithy } from '#operations'
 import { type Plan, planRoute } from '#planner'
@@ -56,7 +56,7 @@ export function computeJob(job: Job, options: ComputeOptions = {}): Result<Compu
   const smithy: Smithy = { shop: job.shop, densities, piece: solid }
   onProgress?.(0.1, 'the route')
   const planned = planRoute(job.route, smithy, { signal })
-  const wishes = wishProblems(job, planned.ok?.finished, densities)
+  const wishes = wishProblems(job, solid, meanDensity(planned.ok?.finished, densities))
   if (planned.problems) return { problems: [...planned.problems, ...wishes] }
   if (wishes.length > 0) return { problems: wishes }
   const plan = planned.ok
@@ -89,20 +89,15 @@ export function faceLines(billet: Billet): FaceLines | undefined {
 }
 
 /** Sizes against weight, at the density of the steels really in the piece. */
-function wishProblems(job: Job, finished: Billet | undefined, densities: Densities): Problem[] {
-  if (!job.piece || job.wishes.mass === undefined) return []
-  const density = finished ? meanDensity(finished, densities) : undefined
-  const found = contradictions(
-    job.piece.kind,
-    job.piece.values as never,
-    job.wishes.mass,
-    density,
-    job.wishes.massWithin,
-  )
-  return within('piece', found)
+function wishProblems(job: Job, solid: PieceSolid | undefined, density: number): Problem[] {
+  const { mass, massWithin } = job.wishes
+  if (!job.piece || !solid || mass === undefined) return []
+  if (Math.abs(weigh(solid, density) - mass) <= massWithin * mass) return []
+  return within('piece', contradictions(job.piece.kind, job.piece.values, mass, density))
 }
 
-function meanDensity(billet: Billet, densities: Densities): number {
+function meanDensity(billet: Billet | undefined, densities: Densities): number {
+  if (!billet) return DESIGN_DENSITY
   return Object.entries(sharesOf(billet.build)).reduce(
     (sum, [steel, share]) => sum + share * densities[steel],
     0,

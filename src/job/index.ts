@@ -19,3 +19,4 @@ export {
   recordProblems,
 } from './plan-record.ts'
 export { type CardStep, type CardTotals, cardSteps } from './card-steps.ts'
+export { type SteelSheet, steelSheet, steelSheets } from './steel-sheet.ts'

@@ -1,0 +1,8 @@
+import type { Command } from './command.ts'
+import { check } from './commands/check.ts'
+import { plan } from './commands/plan.ts'
+import { schema } from './commands/schema.ts'
+import { steels } from './commands/steels.ts'
+
+/** Every command, in the order help lists them. */
+export const commands: readonly Command[] = [plan, check, steels, schema]

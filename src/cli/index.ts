@@ -1,0 +1,2 @@
+/** The command line: parse, call, show. */
+export { main } from './main.ts'

@@ -1,8 +1,10 @@
 import type { Command } from './command.ts'
 import { check } from './commands/check.ts'
+import { layers } from './commands/layers.ts'
+import { mass } from './commands/mass.ts'
 import { plan } from './commands/plan.ts'
 import { schema } from './commands/schema.ts'
 import { steels } from './commands/steels.ts'
 
 /** Every command, in the order help lists them. */
-export const commands: readonly Command[] = [plan, check, steels, schema]
+export const commands: readonly Command[] = [plan, check, mass, layers, steels, schema]

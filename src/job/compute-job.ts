@@ -2,7 +2,7 @@ import { type Problem, type Result, within } from '#problem'
 import { type Axis, axisLength } from '#geometry'
 import { printQuantity } from '#units'
 import { type PieceSolid, contradictions, weigh } from '#piece'
-import { DESIGN_DENSITY, type Grade, densityOf, grades } from '#steel'
+import { DESIGN_DENSITY, type Grade, densityOf, findGrade, grades } from '#steel'
 import { type Billet, type Densities, countLayers, flatAxis, massOf, sharesOf } from '#billet'
 import type { Smithy } from '#operations'
 import { type Plan, planRoute } from '#planner'
@@ -39,6 +39,12 @@ export function densitiesFor(own: readonly Grade[]): Densities {
   return Object.fromEntries(
     [...grades, ...own].map((grade) => [grade.name, densityOf(grade).value]),
   )
+}
+
+/** Density of one grade by name or alias, kg/m³. */
+export function densityNamed(name: string): Result<number> {
+  const grade = findGrade(name)
+  return grade.problems ? grade : { ok: densityOf(grade.ok).value }
 }
 
 /** Works a job out, or says everything that is in the way. */

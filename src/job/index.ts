@@ -20,3 +20,6 @@ export {
 } from './plan-record.ts'
 export { type CardStep, type CardTotals, cardSteps } from './card-steps.ts'
 export { type SteelSheet, steelSheet, steelSheets } from './steel-sheet.ts'
+export { type CutOff, type Weighed, cutOffFor, readSides, weighBlock } from './weigh-bar.ts'
+export { type CountedStep, type Restack, countRestacks } from '#planner'
+export { DESIGN_DENSITY } from '#steel'

@@ -40,7 +40,7 @@ export const sheetKind: WarpKind = {
   examples: [0.1, 0.5].map((lean) => {
     const [columns, rows, cell] = [22, 12, 0.005]
     const field = (f: (i: number, j: number) => number) =>
-      Array.from({ length: columns * rows }, (_, k) => f(k % columns, Math.floor(k / columns)))
+      Array.from({ length: columns * rows }, (_, k) => f(k % columns, Math.floor(k / columns)) + 0)
     return {
       warp: sheet({
         x: 0,

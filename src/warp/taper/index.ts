@@ -1,5 +1,6 @@
-import { cellOf } from '../curve.ts'
-import type { Warp, WarpKind } from '../warp.ts'
+import { cellOf, searchTable } from '../curve.ts'
+import type { Graph, Node } from '../graph.ts'
+import type { Settings, Warp, WarpKind } from '../warp.ts'
 
 /**
  * Drawn to a taper, or upset: the section runs from W₀ × H₀ everywhere to W(x') × H(x'), slender bar:
@@ -25,32 +26,65 @@ export function taper(given: {
   return { kind: 'taper', numbers: { width, height, cell }, tables: { widths, heights, run } }
 }
 
+/** Width and height at a place within a cell, and the volume up to it for a cell of unit length. */
+function sectionAt(g: Graph, at: Settings, cell: Node, into: Node) {
+  const side = (name: string) => {
+    const { table } = at.table(name)
+    const first = g.fetch(table, cell)
+    return { first, change: g.sub(g.fetch(table, cell, 1), first) }
+  }
+  const [w, h] = [side('widths'), side('heights')]
+  const mixed = g.add(g.mul(w.first, h.change), g.mul(h.first, w.change))
+  const rise = g.add(
+    g.mul(w.first, h.first),
+    g.mul(into, g.add(g.mul(mixed, 0.5), g.mul(into, g.mul(w.change, h.change), 1 / 3))),
+  )
+  return {
+    width: g.add(w.first, g.mul(into, w.change)),
+    height: g.add(h.first, g.mul(into, h.change)),
+    volume: g.mul(into, rise),
+  }
+}
+
 export const taperKind: WarpKind = {
   name: 'taper',
   branches: false,
   pull(g, { x, y, z }, at) {
     const n = at.number
-    const widths = at.table('widths')
-    const heights = at.table('heights')
-    const { cell, into, beyond } = cellOf(g, g.div(x, n('cell')), widths.length - 1)
-    const side = (table: number) => {
-      const first = g.fetch(table, cell)
-      return { first, change: g.sub(g.fetch(table, cell, 1), first) }
-    }
-    const [w, h] = [side(widths.table), side(heights.table)]
-    const W = g.add(w.first, g.mul(into, w.change))
-    const H = g.add(h.first, g.mul(into, h.change))
-    const mixed = g.add(g.mul(w.first, h.change), g.mul(h.first, w.change))
-    const rise = g.add(
-      g.mul(w.first, h.first),
-      g.mul(into, g.add(g.mul(mixed, 0.5), g.mul(into, g.mul(w.change, h.change), 1 / 3))),
-    )
-    const cells = g.add(g.mul(into, rise), g.mul(beyond, W, H))
-    const area = g.mul(n('width'), n('height'))
+    const run = at.table('run')
+    const { cell, into, beyond } = cellOf(g, g.div(x, n('cell')), run.length - 1)
+    const { width, height, volume } = sectionAt(g, at, cell, into)
+    const cells = g.add(volume, g.mul(beyond, width, height))
     return {
-      x: g.div(g.add(g.fetch(at.table('run').table, cell), g.mul(cells, n('cell'))), area),
-      y: g.mul(g.div(y, W), n('width')),
-      z: g.mul(g.div(z, H), n('height')),
+      x: g.div(
+        g.add(g.fetch(run.table, cell), g.mul(cells, n('cell'))),
+        g.mul(n('width'), n('height')),
+      ),
+      y: g.mul(g.div(y, width), n('width')),
+      z: g.mul(g.div(z, height), n('height')),
+    }
+  },
+  push(g, { x, y, z }, at) {
+    const n = at.number
+    const run = at.table('run')
+    const wanted = g.mul(x, g.mul(n('width'), n('height')))
+    const cell = searchTable(g, run.table, run.length - 1, wanted)
+    const left = g.div(g.sub(wanted, g.fetch(run.table, cell)), n('cell'))
+    const whole = sectionAt(g, at, cell, g.constant(1)).volume
+    const inside = g.clamp(left, 0, whole)
+    // Newton within the cell, where the volume rises all the way.
+    let into = g.div(inside, whole)
+    for (let i = 0; i < 10; i++) {
+      const here = sectionAt(g, at, cell, into)
+      const step = g.div(g.sub(inside, here.volume), g.mul(here.width, here.height))
+      into = g.clamp(g.add(into, step), 0, 1)
+    }
+    const { width, height } = sectionAt(g, at, cell, into)
+    const beyond = g.div(g.sub(left, inside), g.mul(width, height))
+    return {
+      x: g.mul(g.add(cell, into, beyond), n('cell')),
+      y: g.mul(g.div(y, n('width')), width),
+      z: g.mul(g.div(z, n('height')), height),
     }
   },
   examples: [

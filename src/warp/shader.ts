@@ -1,0 +1,120 @@
+import type { Node } from './graph.ts'
+import { buildProgram, stepsOf, tableValues, type ChainOptions, type Stage } from './program.ts'
+import type { Warp } from './warp.ts'
+
+/** Width of the texture that holds the tables, in entries. */
+export const TABLE_WIDTH = 1024
+
+export interface ShaderText {
+  /**
+   * GLSL ES 3.00: declarations and `void pullBack(…)`. Its parameters are, all `inout float`: x, y, z, then rates x, y, z
+   * for each direction; then, all `out float`: a branch for each step that has one, then the tail's outputs.
+   * Needs `precision highp float; precision highp sampler2D;` before it.
+   */
+  readonly text: string
+  /** Names of the function's parameters in order. */
+  readonly parameters: readonly string[]
+  /** Values for `uniform vec4 warpNumbers[…]` (gl.uniform4fv); a slider changes these and nothing else. */
+  numbers(warps: readonly Warp[], stages?: Pick<ChainOptions, 'head' | 'tail'>): Float32Array
+  /** Values for `uniform sampler2D warpTables`: R32F, TABLE_WIDTH wide; empty where there are no tables. */
+  tables(warps: readonly Warp[], stages?: Pick<ChainOptions, 'head' | 'tail'>): Float32Array
+}
+
+export function shaderText(
+  warps: readonly Warp[],
+  options: Omit<ChainOptions, 'precision' | 'groupSize'> = {},
+): ShaderText {
+  const program = buildProgram(warps, { ...options, precision: 'f32', groupSize: Infinity })
+  const group = program.groups[0]!
+  const { starts } = tableValues(program, stepsOf(warps, options))
+  const names = channelNames(program.channels, program.directions, program.branches.length)
+  program.outputs.forEach(({ name, channel }) => (names[channel] = name))
+  const firstOut = 3 + 3 * program.directions
+
+  const values = new Map<Node, string>()
+  const value = (node: Node): string => {
+    if (node.op === 'const') return literal(node.at)
+    if (node.op === 'input') return names[node.at]!
+    const slot = group.uniforms.get(node)
+    return slot === undefined ? values.get(node)! : `warpNumbers[${slot >> 2}].${'xyzw'[slot & 3]!}`
+  }
+  const lines = group.order.map((node, i) => {
+    const name = `t${i}`
+    const args = node.args.map(value)
+    values.set(node, name)
+    if (node.op !== 'fetch') return `  float ${name} = ${expression(node, args)};`
+    const at = starts[group.tables[node.table]!]! + node.at
+    return `  float ${name} = warpTable(int(${args[0]!}) + ${at});`
+  })
+  const ends = group.writes.map(({ node }, i) => `  float e${i} = ${value(node)};`)
+  const writes = group.writes.map(({ channel }, i) => `  ${names[channel]!} = e${i};`)
+  const parameters = names.map((name, i) => `${i < firstOut ? 'inout' : 'out'} float ${name}`)
+  const vectors = Math.max(1, Math.ceil(program.uniformCount / 4))
+  const text = [
+    `uniform vec4 warpNumbers[${vectors}];`,
+    ...(program.tables.length > 0
+      ? [
+          'uniform highp sampler2D warpTables;',
+          `float warpTable(int i) { return texelFetch(warpTables, ivec2(i & ${TABLE_WIDTH - 1}, i >> ${Math.log2(TABLE_WIDTH)}), 0).r; }`,
+        ]
+      : []),
+    `void pullBack(${parameters.join(', ')}) {`,
+    ...lines,
+    ...ends,
+    ...writes,
+    '}',
+    '',
+  ].join('\n')
+  return {
+    text,
+    parameters: names,
+    numbers(newWarps, stages) {
+      const all = new Float32Array(vectors * 4)
+      all.set(program.uniforms(stepsOf(newWarps, { ...options, ...stages })))
+      return all
+    },
+    tables(newWarps, stages) {
+      const steps: readonly Stage[] = stepsOf(newWarps, { ...options, ...stages })
+      const { values: entries } = tableValues(program, steps)
+      const all = new Float32Array(Math.ceil(entries.length / TABLE_WIDTH) * TABLE_WIDTH)
+      all.set(entries)
+      return all
+    },
+  }
+}
+
+function channelNames(count: number, directions: number, branches: number): string[] {
+  const names = ['x', 'y', 'z']
+  for (let d = 0; d < directions; d++) names.push(`x${d}`, `y${d}`, `z${d}`)
+  for (let b = 0; b < branches; b++) names.push(`branch${b}`)
+  while (names.length < count) names.push(`out${names.length}`)
+  return names
+}
+
+function literal(value: number): string {
+  const text = Math.fround(value).toString()
+  return /[.e]/.test(text) ? (text.includes('.') ? text : text.replace('e', '.0e')) : `${text}.0`
+}
+
+function expression(node: Node, [a, b, c, d]: readonly string[]): string {
+  switch (node.op) {
+    case 'add':
+      return `${a} + ${b}`
+    case 'sub':
+      return `${a} - ${b}`
+    case 'mul':
+      return `${a} * ${b}`
+    case 'div':
+      return `${a} / ${b}`
+    case 'less':
+      return `${a} < ${b} ? ${c} : ${d}`
+    case 'abs':
+    case 'floor':
+    case 'min':
+    case 'max':
+    case 'sqrt':
+      return `${node.op}(${b === undefined ? a : `${a}, ${b}`})`
+    default:
+      throw new Error(`no shader text for ${node.op}`)
+  }
+}

@@ -9,6 +9,7 @@ export {
   type FaceLines,
   computeJob,
   densitiesFor,
+  densityNamed,
   faceLines,
 } from './compute-job.ts'
 export {

@@ -45,15 +45,20 @@ export function planRoute(
     options.signal?.throwIfAborted()
     const done = forward(order, route, guess, smithy)
     if (done.problems) return done
-    if (!anyFree && !smithy.piece) return ok(finish(done.ok, [], all, smithy))
+    if (!anyFree && !smithy.piece) return ok(finish(done.ok, [], all))
     const demands = backward(order, route, done.ok.steps, smithy)
     if (demands.problems) {
       // With nothing left free a shortage is the answer; otherwise it is what the next round mends.
       return demands
     }
-    if (!anyFree) return ok(finish(done.ok, demands.ok, all, smithy))
+    if (!anyFree) {
+      const short = shortages(done.ok.steps, demands.ok)
+      // Steel that was measured is what there is: where it stands is told, not refused.
+      if (short.length > 0 && route.measured.length === 0) return { problems: short }
+      return ok(finish(done.ok, demands.ok, all, short))
+    }
     const next = improve(all, guess, demands.ok)
-    if (settled(all, guess, next)) return ok(finish(done.ok, demands.ok, all, smithy))
+    if (settled(all, guess, next)) return ok(finish(done.ok, demands.ok, all))
     // A heat more or less can make the rounds swing between two lengths: the longer one is enough.
     longest = round > MOST_ROUNDS / 2 ? larger(all, next, longest) : next
     guess = longest
@@ -207,7 +212,7 @@ function finish(
   done: Forward,
   demands: readonly Size[],
   all: readonly PlannedStep[],
-  smithy: Smithy,
+  more: readonly Problem[] = [],
 ): Plan {
   const steps = done.steps.map((step, i) => ({ ...step, demand: demands[i] }))
   const solved: Solved[] = all.flatMap((planned, i) =>
@@ -229,14 +234,15 @@ function finish(
     finished: done.finished,
     solved,
     standings,
-    warnings: [...warnings, ...shortages(steps, smithy)],
+    warnings: [...warnings, ...more],
   }
 }
 
 /** With nothing left free: where a bar is shorter than the rest of the route needs. */
-function shortages(steps: readonly DoneStep[], _smithy: Smithy): Problem[] {
+function shortages(steps: readonly DoneStep[], demands: readonly Size[]): Problem[] {
   const problems: Problem[] = []
-  for (const { step, demand, at, operation } of steps) {
+  for (const [i, { step, at, operation }] of steps.entries()) {
+    const demand = demands[i]
     if (operation.takes !== 'none' || !demand) continue
     const side = axisLength[step.after.spare]
     const less = demand[side] - step.after.size[side]

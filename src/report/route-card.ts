@@ -23,6 +23,9 @@ export function routeCard(computed: Computed, style: CardStyle = {}): string {
 class Card {
   private readonly lines: string[] = []
   private readonly warned = new Set<string>()
+  /** What the rows are in; sentences below a row may be in both. */
+  private readonly rows: Say
+  private readonly second?: Say
   private readonly say: Say
   private readonly ink: Ink
   private readonly width: number
@@ -30,6 +33,8 @@ class Card {
 
   constructor(say: Say, ink: Ink, width: number, brief: boolean) {
     this.say = say
+    this.rows = say.units === 'both' ? sayIn('metric') : say
+    this.second = say.units === 'both' ? sayIn('inch') : undefined
     this.ink = ink
     this.width = width
     this.brief = brief
@@ -54,19 +59,19 @@ class Card {
       bar = step.bar
       const layers =
         step.laid === step.merged ? `${step.merged}` : `${step.merged} (${step.laid} laid)`
-      const heats = step.heats
-        .map((h) => `${h.count} × ${say.temperature(h.temperature)}`)
-        .join(', ')
-      this.lines.push(
-        this.row(
-          String(i + 1),
-          step.title,
-          say.size(step.size).replace(/ mm$/, ''),
-          say.mass(step.mass),
-          layers,
-          heats,
-        ),
-      )
+      const row = (say: Say, first: boolean) => {
+        const heats = step.heats.map((h) => `${h.count} × ${say.temperature(h.temperature)}`)
+        const size = say.size(step.size).replace(/ mm$/, '')
+        const mass = say.mass(step.mass)
+        const cells = [size, mass, first ? layers : '', heats.join(', ')] as const
+        this.lines.push(
+          first
+            ? this.row(String(i + 1), step.title, ...cells)
+            : ink.soft(this.row('', '', ...cells)),
+        )
+      }
+      row(this.rows, true)
+      if (this.second) row(this.second, false)
       for (const stock of step.taken) this.detail(this.stockLine(stock))
       if (step.losses.length > 0)
         this.detail(`lost: ${step.losses.map((l) => `${l.cause} ${say.mass(l.mass)}`).join(', ')}`)
@@ -148,8 +153,7 @@ class Card {
     layers: string,
     heats: string,
   ): string {
-    const sizeWidth = this.say.units === 'both' ? 58 : 30
-    return `${no.padStart(3)}  ${this.ink.bold(step.padEnd(20))}${size.padStart(sizeWidth)}${mass.padStart(11)}  ${layers.padStart(8)}  ${heats}`.trimEnd()
+    return `${no.padStart(3)}  ${this.ink.bold(step.padEnd(20))}${size.padStart(30)}${mass.padStart(11)}  ${layers.padStart(8)}  ${heats}`.trimEnd()
   }
 
   private detail(text: string): void {

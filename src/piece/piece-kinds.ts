@@ -2,6 +2,10 @@ import { type Result, failed, nearest, ok } from '#problem'
 import type { Parameters } from '#parameters'
 import type { PieceKind } from './piece-kind.ts'
 import { bar } from './bar/index.ts'
+import { hiddenTangKnife } from './hidden-tang-knife/index.ts'
+import { fullTangKnife } from './full-tang-knife/index.ts'
+import { dagger } from './dagger/index.ts'
+import { sword } from './sword/index.ts'
 import { guard } from './guard/index.ts'
 import { ingot } from './ingot/index.ts'
 import { plaque } from './plaque/index.ts'
@@ -14,6 +18,10 @@ export const pieceKinds: readonly PieceKind[] = [
   anyKind(roundBar),
   anyKind(ingot),
   anyKind(plaque),
+  anyKind(hiddenTangKnife),
+  anyKind(fullTangKnife),
+  anyKind(dagger),
+  anyKind(sword),
   anyKind(ringBlank),
   anyKind(guard),
 ]

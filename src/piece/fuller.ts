@@ -1,0 +1,48 @@
+import type { Cut } from '#geometry'
+import { arcRadius } from './grind.ts'
+
+/** A fuller in blade coordinates: x along the piece, y across. */
+export interface FullerSizes {
+  readonly width: number
+  readonly depth: number
+  readonly start: number
+  readonly length: number
+  readonly runOut: number
+  readonly faces: 'both' | 'front' | 'back'
+  /** Its middle line, y at x. */
+  readonly middle: (x: number) => number
+}
+
+/** Depth at x: full, falling off on a parabola over each run-out, as a wheel lifts away. */
+export function fullerDepth(f: FullerSizes, x: number): number {
+  const into = Math.min(x - f.start, f.start + f.length - x)
+  if (into < 0) return 0
+  if (into >= f.runOut) return f.depth
+  const t = 1 - into / f.runOut
+  return f.depth * (1 - t * t)
+}
+
+/** A trough of one radius, R = w²/8d + d/2, so it narrows to a point as it shallows. */
+export function fullerCut(f: FullerSizes): Cut {
+  const radius = arcRadius(f.width, f.depth)
+  const half = (x: number) => {
+    const depth = fullerDepth(f, x)
+    return Math.sqrt(Math.max(0, depth * (2 * radius - depth)))
+  }
+  const depth = (x: number, y: number) => {
+    const off = y - f.middle(x)
+    if (Math.abs(off) >= half(x)) return 0
+    return Math.max(0, Math.sqrt(radius * radius - off * off) - (radius - fullerDepth(f, x)))
+  }
+  const none = () => 0
+  const end = f.start + f.length
+  return {
+    xBreaks: [f.start, f.start + f.runOut, end - f.runOut, end],
+    yBreaks: (x) => {
+      const middle = f.middle(x)
+      return [middle - half(x), middle, middle + half(x)]
+    },
+    fromTop: f.faces === 'back' ? none : depth,
+    fromBottom: f.faces === 'front' ? none : depth,
+  }
+}

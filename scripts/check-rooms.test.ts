@@ -114,8 +114,13 @@ const plants: readonly (readonly [string, Files, string])[] = [
     'src/fire/hot.ts:1 leaves fire by ../iron/ore.ts',
   ],
   [
-    'a bench that reaches in',
-    { 'bench/hot.ts': "import { smelt } from '../src/iron/ore.ts'\nsmelt({ mass: 1 })\n" },
+    'a test of the whole that reaches in',
+    { 'test/hot.test.ts': "import { smelt } from '../src/iron/ore.ts'\nsmelt({ mass: 1 })\n" },
+    'test/hot.test.ts:1 reaches into iron',
+  ],
+  [
+    'a bench that walks round an open door',
+    { 'bench/hot.ts': "import { smelt } from '../src/iron/index.ts'\nsmelt({ mass: 1 })\n" },
     'bench/hot.ts:1 reaches into iron',
   ],
   [
@@ -232,6 +237,11 @@ test('a reason allows more', () => {
     'src/forge/tongs/b.ts': lines(301),
   })
   expect(found).toEqual([])
+})
+
+test('a bench may measure what lies behind a door', () => {
+  const inner = "import { smelt } from '../src/iron/ore.ts'\nsmelt({ mass: 1 })\n"
+  expect(breaches({ 'bench/hot.ts': inner })).toEqual([])
 })
 
 test('tests, and files only tests import, may use test packages and do not count into a room', () => {

@@ -1,5 +1,11 @@
 /** The few invertible volume-true maps, each written once as an expression graph. */
-export type { Domain, Warp, WarpKindName } from './warp.ts'
+export type { Domain, Place, Settings, Warp, WarpKindName } from './warp.ts'
+export type { Graph, Node } from './graph.ts'
+export type { HeadStage, TailStage } from './program.ts'
+export { type Evaluator, type Places, type Points, compile } from './evaluate.ts'
+export { type ShaderText, shaderText } from './shader.ts'
+export { determinant, jacobian } from './jacobian.ts'
+export { pushPoints } from './push.ts'
 export { affine } from './affine/index.ts'
 export { draw } from './draw/index.ts'
 export { turn } from './turn/index.ts'

@@ -37,14 +37,17 @@ const ARITHMETIC: Record<'f32' | 'f64', Partial<Record<OpName, number>>> = {
 const LESS = { f32: 0x43, f64: 0x49 }
 const V128_LOAD = 0x00
 const V128_STORE = 0x0b
-const V128_CONST = 0x0c
 const BITSELECT = 0x52
+const AND = 0x4e
+const AND_NOT = 0x4f
 const EXTRACT_LANE = 0x1b
 const SHIFT_LEFT = 0xab
 
 /** Where everything lies in the kernels' memory (bytes). */
 interface Layout {
   readonly uniforms: number
+  /** Constants are kept in memory too: one load each, where the engine takes three steps to make one up. */
+  readonly constants: ReadonlyMap<number, number>
   readonly tables: readonly number[]
   readonly channels: readonly number[]
   readonly end: number
@@ -55,13 +58,21 @@ function layOut(program: Program, tile: number): Layout {
   let at = 64
   const take = (bytes: number) => {
     const start = at
-    at += (bytes + 63) & ~63
+    at += (bytes + 15) & ~15
     return start
   }
   const uniforms = take(program.uniformCount * 16)
+  const constants = new Map<number, number>()
+  const keep = (node: Node) => {
+    if (node.op === 'const' && !constants.has(node.at)) constants.set(node.at, take(16))
+  }
+  for (const { order, writes } of program.groups) {
+    order.forEach((node) => node.args.forEach(keep))
+    writes.forEach(({ node }) => keep(node))
+  }
   const tables = program.tables.map((t) => take(t.length * size))
   const channels = Array.from({ length: program.channels }, () => take(tile * size))
-  return { uniforms, tables, channels, end: at }
+  return { uniforms, constants, tables, channels, end: at }
 }
 
 /** The program as WebAssembly SIMD kernels, a kernel a group, parameters in memory: a slider compiles nothing. */
@@ -77,6 +88,8 @@ export function compileKernels(program: Program, steps: readonly Stage[], tile =
       ? new Float64Array(memory.buffer, start, length)
       : new Float32Array(memory.buffer, start, length)
   const channels = layout.channels.map((start) => view(start, tile))
+
+  for (const [value, at] of layout.constants) view(at, lanes).fill(value)
 
   const set = (values: readonly Stage[]) => {
     const splat = view(layout.uniforms, program.uniformCount * lanes)
@@ -229,26 +242,35 @@ class Emitter {
   }
 
   private constant(value: number): void {
-    const { lanes } = OPCODES[this.program.precision]
-    const numbers =
-      this.program.precision === 'f64' ? new Float64Array(lanes) : new Float32Array(lanes)
-    this.emit(wasm.simd(V128_CONST, ...new Uint8Array(numbers.fill(value).buffer)))
+    this.emit(wasm.i32Const(0))
+    this.emit(wasm.simd(V128_LOAD, ...wasm.memoryAt(4, this.layout.constants.get(value)!)))
   }
 
   private expand(node: Node): void {
     const precision = this.program.precision
-    const [a, b, c, d] = node.args as [Node, Node, Node, Node]
     if (node.op === 'fetch') return this.fetch(node)
-    if (node.op === 'less') {
-      this.value(c)
-      this.value(d)
-      this.value(a)
-      this.value(b)
-      this.emit(wasm.simd(LESS[precision]))
-      return this.emit(wasm.simd(BITSELECT))
-    }
+    if (node.op === 'less') return this.choose(node)
     node.args.forEach((arg) => this.value(arg))
     this.emit(wasm.simd(ARITHMETIC[precision][node.op]!))
+  }
+
+  private choose(node: Node): void {
+    const [a, b, then, otherwise] = node.args as [Node, Node, Node, Node]
+    const compare = () => {
+      this.value(a)
+      this.value(b)
+      this.emit(wasm.simd(LESS[this.program.precision]))
+    }
+    const zero = (side: Node) => side.op === 'const' && Object.is(side.at, 0)
+    if (zero(then) || zero(otherwise)) {
+      this.value(zero(then) ? otherwise : then)
+      compare()
+      return this.emit(wasm.simd(zero(then) ? AND_NOT : AND))
+    }
+    this.value(then)
+    this.value(otherwise)
+    compare()
+    this.emit(wasm.simd(BITSELECT))
   }
 
   private fetch(node: Node): void {

@@ -17,8 +17,8 @@ function factorial(n: number): number {
 
 /** Taylor series about zero, each as long as its reduced range and the precision need. */
 const SERIES = {
-  f64: { sin: 8, cos: 9, exp: 13, turn: 20 },
-  f32: { sin: 5, cos: 5, exp: 7, turn: 9 },
+  f64: { wave: 11, exp: 13, turn: 20 },
+  f32: { wave: 6, exp: 7, turn: 9 },
 }
 
 /**
@@ -58,7 +58,7 @@ export function lower(source: Graph, outputs: readonly Node[], precision: Precis
         return g[node.op](a)
       case 'sin':
       case 'cos':
-        return wave(g, a, node.op, lengths)
+        return wave(g, a, node.op, lengths.wave)
       case 'exp':
         return exponential(g, a, lengths.exp)
       case 'turn':
@@ -70,41 +70,27 @@ export function lower(source: Graph, outputs: readonly Node[], precision: Precis
   return { graph: g, outputs: outputs.map(map) }
 }
 
+/** Horner's rule; a long series as two of half its length in x², which the processor works on side by side. */
 function polynomial(g: Graph, x: Node, terms: readonly number[]): Node {
-  return terms
-    .slice(0, -1)
-    .reduceRight<Node>(
-      (sum, term) => g.add(g.mul(sum, x), term),
-      g.constant(terms[terms.length - 1]!),
-    )
+  if (terms.length > 8) {
+    const square = g.mul(x, x)
+    const [even, odd] = [0, 1].map((first) => terms.filter((_, k) => k % 2 === first))
+    return g.add(g.mul(x, polynomial(g, square, odd!)), polynomial(g, square, even!))
+  }
+  const last = g.constant(terms[terms.length - 1]!)
+  return terms.slice(0, -1).reduceRight<Node>((sum, term) => g.add(g.mul(sum, x), term), last)
 }
 
-/** Nearest quarter turn taken off, which leaves at most ⅛ turn: quarters come out exactly. */
-function wave(g: Graph, turns: Node, which: 'sin' | 'cos', lengths: { sin: number; cos: number }) {
-  const quarter = g.floor(g.add(g.mul(turns, 4), 0.5))
-  const rest = g.sub(turns, g.mul(quarter, 0.25))
-  const square = g.mul(rest, rest)
-  const sine = g.mul(
-    rest,
-    polynomial(
-      g,
-      square,
-      series(lengths.sin, (k) => ((-1) ** k * TAU ** (2 * k + 1)) / factorial(2 * k + 1)),
-    ),
-  )
-  const cosine = polynomial(
-    g,
-    square,
-    series(lengths.cos, (k) => ((-1) ** k * TAU ** (2 * k)) / factorial(2 * k)),
-  )
-  const half = g.mul(quarter, 0.5)
-  const odd = g.sub(half, g.floor(half))
-  const [along, across] = which === 'sin' ? [sine, cosine] : [cosine, sine]
-  const size = g.less(odd, 0.25, along, across)
-  // The sign is that of the half turn the quarter falls in: for the cosine one quarter further on.
-  const turnHalf = g.mul(which === 'sin' ? quarter : g.add(quarter, 1), 0.25)
-  const late = g.less(g.sub(turnHalf, g.floor(turnHalf)), 0.5, 1, -1)
-  return g.mul(size, late)
+/**
+ * The cosine falls off on both sides of a whole turn alike, so with the nearest whole turn taken off and the sign
+ * dropped it is the sine of what is left to a quarter: at most a quarter either way, and no case to choose between.
+ */
+function wave(g: Graph, turns: Node, which: 'sin' | 'cos', length: number): Node {
+  const from = which === 'cos' ? turns : g.sub(turns, 0.25)
+  const away = g.abs(g.sub(from, g.floor(g.add(from, 0.5))))
+  const left = g.sub(0.25, away)
+  const terms = series(length, (k) => ((-1) ** k * TAU ** (2 * k + 1)) / factorial(2 * k + 1))
+  return g.mul(left, polynomial(g, g.mul(left, left), terms))
 }
 
 /** e^x = 2^k · e^(f·ln 2), k whole: the power of two is looked up. */

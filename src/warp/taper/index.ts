@@ -26,6 +26,9 @@ export function taper(given: {
   return { kind: 'taper', numbers: { width, height, cell }, tables: { widths, heights, run } }
 }
 
+/** A point drawn out to nothing is taken as this thick (m). */
+const POINTED = 1e-9
+
 /** Width and height at a place within a cell, and the volume up to it for a cell of unit length. */
 function sectionAt(g: Graph, at: Settings, cell: Node, into: Node) {
   const side = (name: string) => {
@@ -60,8 +63,8 @@ export const taperKind: WarpKind = {
         g.add(g.fetch(run.table, cell), g.mul(cells, n('cell'))),
         g.mul(n('width'), n('height')),
       ),
-      y: g.mul(g.div(y, width), n('width')),
-      z: g.mul(g.div(z, height), n('height')),
+      y: g.mul(g.div(y, g.max(width, POINTED)), n('width')),
+      z: g.mul(g.div(z, g.max(height, POINTED)), n('height')),
     }
   },
   push(g, { x, y, z }, at) {

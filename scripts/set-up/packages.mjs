@@ -49,7 +49,7 @@ function runNpmCi() {
     maxBuffer: 1 << 26,
   })
   if (run.status === 0) return true
-  const output = `${run.stdout ?? ''}${run.stderr ?? ''}`
+  const output = `${run.stderr ?? ''}${run.stdout ?? ''}`.replace(/^npm error ?/gm, '')
   const why = run.error
     ? run.error.message
     : output.trim() || `npm ended with ${run.signal ?? run.status}`

@@ -17,7 +17,9 @@ export function say(text) {
 /** What failed, why, and what to try; in that order, one a line. */
 export function sayFailed(what, why, cures) {
   say(`set-up: ${what}`)
-  for (const line of why.trim().split('\n').slice(-25)) say(`  ${line}`)
+  const lines = why.split('\n').filter((line) => line.trim() !== '')
+  for (const line of lines.slice(0, 12)) say(`  ${line}`)
+  if (lines.length > 12) say('  …')
   for (const cure of cures) say(`  try: ${cure}`)
 }
 

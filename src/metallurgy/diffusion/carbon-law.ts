@@ -1,22 +1,6 @@
 import { type ActivityLine, type Matrix, activityLine } from './activity.ts'
+import type { FluxLaw, Skin } from '../march/march.ts'
 import { agren } from './diffusivity.ts'
-
-/**
- * What drives carbon and how freely it moves, at every node of a grid. Flux is -K dp/dx, so for
- * plain Fick p is the carbon itself and K the diffusivity; with activity as the driving force p
- * is the activity and K the mobility over it.
- */
-export interface CarbonLaw {
-  /** Fills potential p, dp/dC, mobility K and dK/dC for carbon in wt% at one temperature (K). */
-  fill(
-    carbon: Float64Array,
-    temperature: number,
-    p: Float64Array,
-    dp: Float64Array,
-    k: Float64Array,
-    dk: Float64Array,
-  ): void
-}
 
 /** Below this no austenite: carbon is held in carbide and does not move. 727 °C, Fe-C (CTHERM). */
 export const stillBelow = 1000.15
@@ -26,7 +10,7 @@ export const stillBelow = 1000.15
  * Ågren's binary diffusivity at the same carbon: K = D / (da/dC of Fe-C) with the alloy's a, so
  * that in plain steel the flux is exactly -D dC/dx.
  */
-export function activityLaw(matrices: readonly Matrix[], matrixOfNode: Int32Array): CarbonLaw {
+export function activityLaw(matrices: readonly Matrix[], matrixOfNode: Int32Array): FluxLaw {
   const lines: ActivityLine[] = new Array<ActivityLine>(matrices.length)
   // y = (C/12.011) / ((100 - C) m): one over 12.011 m for each matrix
   const perMetal = matrices.map((m) => 1 / (12.011 * m.molesPerGram))
@@ -85,7 +69,7 @@ export function activityLaw(matrices: readonly Matrix[], matrixOfNode: Int32Arra
 /** Plain Fick with a diffusivity in m²/s; its slope in carbon by a central difference. */
 export function fickLaw(
   diffusivity: (carbon: number, temperature: number) => number = agren,
-): CarbonLaw {
+): FluxLaw {
   return {
     fill(carbon, temperature, p, dp, k, dk) {
       for (let i = 0; i < carbon.length; i++) {
@@ -95,6 +79,21 @@ export function fickLaw(
         k[i] = diffusivity(c, temperature)
         dk[i] = (diffusivity(c + 1e-5, temperature) - diffusivity(c - 1e-5, temperature)) / 2e-5
       }
+    },
+  }
+}
+
+/** A face at which carbon is held, wt%: the fire's doing. The face has the first node's metal. */
+export function heldFace(carbon: number, law: FluxLaw): Skin {
+  const [c, p, dp, k, dk] = [0, 1, 2, 3, 4].map(() => new Float64Array(1))
+  c![0] = carbon
+  return {
+    flux(potential, mobility, width, temperature, out) {
+      law.fill(c!, temperature, p!, dp!, k!, dk!)
+      const gap = p![0]! - potential
+      out[0] = (2 * mobility * gap) / width
+      out[1] = (-2 * mobility) / width
+      out[2] = (2 * gap) / width
     },
   }
 }

@@ -3,9 +3,9 @@ import { type Composition, percent } from '#steel'
 import { outOfRange } from '../estimate.ts'
 import { type TemperatureHistory, integrateRate, tidyHistory } from '../history.ts'
 import { type Matrix, type NickelSet, alloyed, matrixOf } from './activity.ts'
-import { activityLaw, fickLaw, stillBelow } from './carbon-law.ts'
+import { activityLaw, fickLaw, heldFace, stillBelow } from './carbon-law.ts'
 import { agren } from './diffusivity.ts'
-import { type Spell, march } from './march.ts'
+import { type Spell, march } from '../march/march.ts'
 import { type Reduction, type Zone, reduceStack } from './stack-symmetry.ts'
 
 export interface SteelLayer {
@@ -255,8 +255,12 @@ function solveZone(
   const before = total()
   const held =
     open && zone.surface ? Math.min(Math.max(options.surfaceCarbon ?? 0, 0), 2) : undefined
-  const row = { width, carbon, law, ends: 'sealed' as const }
-  const report = march(held === undefined ? row : { ...row, heldAtStart: held }, spells, tolerance)
+  const row = { width, value: carbon, law, ends: 'sealed' as const }
+  const report = march(
+    held === undefined ? row : { ...row, skin: heldFace(held, law) },
+    spells,
+    tolerance,
+  )
   const after = total()
   const bySegment: number[][] = []
   at = 0

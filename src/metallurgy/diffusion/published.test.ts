@@ -2,7 +2,7 @@ import { expect, test } from 'vitest'
 import reference from './reference.json' with { type: 'json' }
 import { hold, tidyHistory } from '../history.ts'
 import { carbonActivity, carbonAtActivity, matrixOf, settleCarbon } from './activity.ts'
-import { fickLaw } from './carbon-law.ts'
+import { fickLaw, heldFace } from './carbon-law.ts'
 import { decarburise, fadeWeldLine } from './decarburisation.ts'
 import {
   type Substitutional,
@@ -14,7 +14,7 @@ import {
 } from './diffusivity.ts'
 import { evolveCarbon } from './evolve-carbon.ts'
 import { acrossWeld, creepOf, swingLeft } from './interface-width.ts'
-import { march } from './march.ts'
+import { march } from '../march/march.ts'
 
 const kelvin = (celsius: number | string) => Number(celsius) + 273.15
 const near = (got: number, want: number, share: number) =>
@@ -48,7 +48,13 @@ test('case depth: the solver against the published Harris table (HARRIS-T) withi
       const carbon = new Float64Array(n).fill(0.2)
       const t = kelvin(celsius)
       march(
-        { width, carbon, law: fickLaw(), ends: 'sealed', heldAtStart: acm(celsius) },
+        {
+          width,
+          value: carbon,
+          law: fickLaw(),
+          ends: 'sealed',
+          skin: heldFace(acm(celsius), fickLaw()),
+        },
         [{ seconds: Number(hours) * 3600, from: t, to: t, stretch: 1 }],
         1e-5,
       )

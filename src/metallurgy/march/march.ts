@@ -1,26 +1,57 @@
-import type { CarbonLaw } from './carbon-law.ts'
 import { type Tridiagonal, factor, makeTridiagonal, solve } from './tridiagonal.ts'
 
 /**
- * Marches carbon on a row of finite volumes through a temperature history. Space: second order,
- * flux through each face from the two half-cells in series, so a face may be a weld between
- * unlike steels. Time: a linearly implicit Rosenbrock method with an error estimate in each step
- * (Hairer & Wanner, Solving ODEs II, IV.7: RODAS; and the three-stage-cost RODAS3 of Sandu et al.
- * 1997; coefficients from memory, order shown by test). The Jacobian's columns sum to nothing, as
- * the flux form demands, so carbon is conserved to rounding whatever the step.
+ * What drives a flux and how freely it moves, at every node of a row. Flux is -K dp/dx, so for
+ * plain Fick p is the carbon itself and K the diffusivity; with activity as the driving force p
+ * is the activity and K the mobility over it; for heat p is the temperature and K the
+ * conductivity, while the thing conserved is the enthalpy.
  */
-export interface Row {
-  /** Material thickness of each cell, m, before any thinning. */
-  readonly width: Float64Array
-  readonly carbon: Float64Array
-  readonly law: CarbonLaw
-  /** `sealed`: nothing through the ends. `cyclic`: the row repeats for ever. */
-  readonly ends: 'sealed' | 'cyclic'
-  /** Carbon held at the outer face of the first cell, wt%; left out, the face is sealed. */
-  readonly heldAtStart?: number
+export interface FluxLaw {
+  /** Fills potential p, dp/du, mobility K and dK/du for the conserved u, at one driving value
+   * (the temperature of the history for carbon, of the fire for heat). */
+  fill(
+    u: Float64Array,
+    driver: number,
+    p: Float64Array,
+    dp: Float64Array,
+    k: Float64Array,
+    dk: Float64Array,
+  ): void
 }
 
-/** Straight piece of the history: kelvin at both ends, and thickness against that at the start. */
+/** What happens at the outer face of the first cell. */
+export interface Skin {
+  /**
+   * Flux into the cell through a square metre, into `out[0]`; its change with the cell's
+   * potential into `out[1]`, with the cell's mobility into `out[2]`.
+   */
+  flux(p: number, k: number, width: number, driver: number, out: Float64Array): void
+}
+
+/**
+ * A row of finite volumes, marched through a history. Space: second order, flux through each face
+ * from the two half-cells in series, so a face may be a weld between unlike steels. Time: a
+ * linearly implicit Rosenbrock method with an error estimate in each step (Hairer & Wanner,
+ * Solving ODEs II, IV.7: RODAS; and the cheaper RODAS3 of Sandu et al. 1997; coefficients from
+ * memory, order shown by test). The Jacobian's columns sum to nothing, as the flux form demands,
+ * so what is conserved is conserved to rounding whatever the step.
+ */
+export interface Row {
+  /** Thickness of each cell in the direction of flow, m, before any thinning. */
+  readonly width: Float64Array
+  /** The conserved quantity in each cell, for each unit of volume. */
+  readonly value: Float64Array
+  readonly law: FluxLaw
+  /** `sealed`: nothing through the ends. `cyclic`: the row repeats for ever. */
+  readonly ends: 'sealed' | 'cyclic'
+  /** Left out, the first face is sealed too. */
+  readonly skin?: Skin
+  /** For rows that are not flat: volume of each cell, and area of the face in front of each. */
+  readonly volume?: Float64Array
+  readonly area?: Float64Array
+}
+
+/** Straight piece of the history: the driver at both ends, and thickness against the first. */
 export interface Spell {
   readonly seconds: number
   readonly from: number
@@ -94,11 +125,18 @@ const rodas4: Method = {
 
 const stepLimit = 20_000
 
-/** Alters `row.carbon` in place: the row belongs to the caller's march and to nobody else. */
-export function march(row: Row, spells: readonly Spell[], tolerance: number): MarchReport {
-  const n = row.carbon.length
+/** Alters `row.value` in place: the row belongs to the caller's march and to nobody else.
+ *  `tolerance` is the error allowed in each step, in the unit of the value. `fine` asks for the
+ *  method of higher order, worth its cost for small tolerances. */
+export function march(
+  row: Row,
+  spells: readonly Spell[],
+  tolerance: number,
+  fine = tolerance <= 1e-4,
+): MarchReport {
+  const n = row.value.length
   // For coarse answers the cheaper step wins, for fine ones the higher order.
-  const method = tolerance > 1e-4 ? rodas3 : rodas4
+  const method = fine ? rodas4 : rodas3
   const w = workspace(row, n, method.stages)
   let steps = 0
   let rejected = 0
@@ -125,8 +163,8 @@ export function march(row: Row, spells: readonly Spell[], tolerance: number): Ma
         if (error <= 1 || h < 1e-9 * spell.seconds) {
           t += h
           steps++
-          // A step that cannot be computed at any length leaves the carbon where it was.
-          if (sound) row.carbon.set(w.next)
+          // A step that cannot be computed at any length leaves the row as it was.
+          if (sound) row.value.set(w.next)
           step = Math.max(h * Math.min(6, Math.max(0.2, grow)), wanted)
           break
         }
@@ -144,7 +182,8 @@ interface Workspace {
   readonly dp: Float64Array
   readonly k: Float64Array
   readonly dk: Float64Array
-  readonly inverseWidth: Float64Array
+  readonly inverse: Float64Array
+  readonly area: Float64Array
   readonly f0: Float64Array
   readonly ft: Float64Array
   readonly f: Float64Array
@@ -153,12 +192,11 @@ interface Workspace {
   readonly stages: Float64Array[]
   readonly jacobian: { lower: Float64Array; diagonal: Float64Array; upper: Float64Array }
   readonly system: Tridiagonal
-  readonly held: Float64Array[]
+  readonly skin: Float64Array
 }
 
 function workspace(row: Row, n: number, stages: number): Workspace {
   const line = () => new Float64Array(n)
-  const one = () => new Float64Array(1)
   const system = makeTridiagonal(n, row.ends === 'cyclic')
   return {
     p: line(),
@@ -170,64 +208,60 @@ function workspace(row: Row, n: number, stages: number): Workspace {
     f: line(),
     stage: line(),
     next: line(),
-    inverseWidth: row.width.map((x) => 1 / x),
+    inverse: (row.volume ?? row.width).map((x) => 1 / x),
+    area: row.area ?? line().fill(1),
     stages: Array.from({ length: stages }, line),
     jacobian: { lower: line(), diagonal: line(), upper: line() },
     system,
-    held: [one(), one(), one(), one(), one()],
+    skin: new Float64Array(3),
   }
 }
 
-/** Rate of change of carbon, wt%/s, at one temperature, into `out`. */
+/** Rate of change of every cell, at one driving value, into `out`. */
 function slope(
   w: Workspace,
   row: Row,
-  c: Float64Array,
-  temperature: number,
+  u: Float64Array,
+  driver: number,
   scale: number,
   out: Float64Array,
 ): void {
-  const { p, k, inverseWidth } = w
-  row.law.fill(c, temperature, p, w.dp, k, w.dk)
-  const n = c.length
+  const { p, k, inverse, area } = w
+  row.law.fill(u, driver, p, w.dp, k, w.dk)
+  const n = u.length
   const width = row.width
-  let into = row.heldAtStart === undefined ? 0 : heldFlux(w, row, temperature)
-  if (w.system.cyclic) into = faceFlux(p[n - 1]!, k[n - 1]!, width[n - 1]!, p[0]!, k[0]!, width[0]!)
+  let into = 0
+  if (row.skin !== undefined) {
+    row.skin.flux(p[0]!, k[0]!, width[0]!, driver, w.skin)
+    into = w.skin[0]! * area[0]!
+  }
+  if (w.system.cyclic) {
+    const bottom = width[n - 1]! * k[0]! + width[0]! * k[n - 1]! + 1e-300
+    into = (2 * k[n - 1]! * k[0]! * (p[n - 1]! - p[0]!)) / bottom
+  }
   const first = into
   for (let i = 0; i < n - 1; i++) {
     const ka = k[i]!
     const kb = k[i + 1]!
     const through =
-      (2 * ka * kb * (p[i]! - p[i + 1]!)) / (width[i]! * kb + width[i + 1]! * ka + 1e-300)
-    out[i] = (into - through) * inverseWidth[i]! * scale
+      (2 * area[i + 1]! * ka * kb * (p[i]! - p[i + 1]!)) /
+      (width[i]! * kb + width[i + 1]! * ka + 1e-300)
+    out[i] = (into - through) * inverse[i]! * scale
     into = through
   }
-  out[n - 1] = (into - (w.system.cyclic ? first : 0)) * inverseWidth[n - 1]! * scale
+  out[n - 1] = (into - (w.system.cyclic ? first : 0)) * inverse[n - 1]! * scale
 }
 
-function faceFlux(pa: number, ka: number, ha: number, pb: number, kb: number, hb: number): number {
-  return (2 * ka * kb * (pa - pb)) / (ha * kb + hb * ka + 1e-300)
-}
-
-/** Flux into the first cell from a face kept at one carbon: half a cell's resistance. */
-function heldFlux(w: Workspace, row: Row, temperature: number): number {
-  const [c, p, dp, k, dk] = w.held
-  // The face takes the first cell's matrix: laws index nodes from the front.
-  c![0] = row.heldAtStart!
-  row.law.fill(c!, temperature, p!, dp!, k!, dk!)
-  return (2 * w.k[0]! * (p![0]! - w.p[0]!)) / row.width[0]!
-}
-
-function slopeAndJacobian(w: Workspace, row: Row, temperature: number, scale: number): void {
-  slope(w, row, row.carbon, temperature, scale, w.f0)
-  const { p, dp, k, dk, inverseWidth } = w
+function slopeAndJacobian(w: Workspace, row: Row, driver: number, scale: number): void {
+  slope(w, row, row.value, driver, scale, w.f0)
+  const { p, dp, k, dk, inverse, area } = w
   const { lower, diagonal, upper } = w.jacobian
   const n = p.length
   const width = row.width
   diagonal.fill(0)
-  if (row.heldAtStart !== undefined) {
-    const gap = w.held[1]![0]! - p[0]!
-    diagonal[0] = (2 / width[0]!) * (dk[0]! * gap - k[0]! * dp[0]!) * inverseWidth[0]! * scale
+  if (row.skin !== undefined) {
+    const change = w.skin[1]! * dp[0]! + w.skin[2]! * dk[0]!
+    diagonal[0] = change * area[0]! * inverse[0]! * scale
   }
   const faces = w.system.cyclic ? n : n - 1
   for (let i = 0; i < faces; i++) {
@@ -240,8 +274,8 @@ function slopeAndJacobian(w: Workspace, row: Row, temperature: number, scale: nu
     // d/dKa of Ka Kb / (ha Kb + hb Ka) = ha Kb² / (...)²
     const da = couple * dp[i]! + 2 * gap * width[i]! * kb * kb * bottom * bottom * dk[i]!
     const db = -couple * dp[j]! + 2 * gap * width[j]! * ka * ka * bottom * bottom * dk[j]!
-    const si = inverseWidth[i]! * scale
-    const sj = inverseWidth[j]! * scale
+    const si = area[j]! * inverse[i]! * scale
+    const sj = area[j]! * inverse[j]! * scale
     diagonal[i] = diagonal[i]! - da * si
     upper[i] = -db * si
     lower[j] = da * sj
@@ -255,7 +289,7 @@ function firstStep(w: Workspace, tolerance: number, span: number): number {
   return fastest > 0 ? Math.min(span, (50 * tolerance) / fastest) : span
 }
 
-/** One Rosenbrock step into `w.next`; returns the largest error estimate, wt%. */
+/** One Rosenbrock step into `w.next`; returns the largest error estimate. */
 function attempt(
   w: Workspace,
   row: Row,
@@ -265,7 +299,7 @@ function attempt(
   h: number,
   scale: number,
 ): number {
-  const n = row.carbon.length
+  const n = row.value.length
   const { system, jacobian, stages, stage, f, f0, ft, next } = w
   const shift = 1 / (h * m.gamma)
   for (let i = 0; i < n; i++) {
@@ -278,7 +312,7 @@ function attempt(
   if (moving) {
     // df/dt by a difference forward in time: the temperature alone changes.
     const dt = Math.max(1e-4 * h, 1e-9)
-    slope(w, row, row.carbon, temperature + rate * dt, scale, ft)
+    slope(w, row, row.value, temperature + rate * dt, scale, ft)
     for (let i = 0; i < n; i++) ft[i] = (ft[i]! - f0[i]!) / dt
   }
   for (let s = 0; s < m.stages; s++) {
@@ -287,7 +321,7 @@ function attempt(
     if (s === 0) now = f0
     else if (!m.fresh[s]) now = s === 1 ? f0 : f
     else {
-      stage.set(row.carbon)
+      stage.set(row.value)
       const a = m.a[s]!
       for (let j = 0; j < s; j++) {
         const aj = a[j]!
@@ -312,7 +346,7 @@ function attempt(
     }
     solve(system, b)
   }
-  next.set(row.carbon)
+  next.set(row.value)
   for (let s = 0; s < m.stages; s++) {
     const ws = m.weight[s]!
     if (ws === 0) continue
@@ -323,7 +357,8 @@ function attempt(
   const last = stages[m.stages - 1]!
   for (let i = 0; i < n; i++) {
     const e = last[i]! < 0 ? -last[i]! : last[i]!
-    if (!(e <= worst)) worst = e
+    if (e !== e) return NaN
+    if (e > worst) worst = e
   }
   return worst
 }

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest'
-import reference from './reference.json' with { type: 'json' }
-import { type CarbonLaw, fickLaw } from './carbon-law.ts'
-import { erf, erfc, inverseErfc } from './error-function.ts'
-import { march } from './march.ts'
+import reference from '../diffusion/reference.json' with { type: 'json' }
+import { fickLaw, heldFace } from '../diffusion/carbon-law.ts'
+import { erf, erfc, inverseErfc } from '../diffusion/error-function.ts'
+import { type FluxLaw, march } from './march.ts'
 
 // Published series and the error function (Crank, The Mathematics of Diffusion): one diffusivity.
 const D = 1e-10
@@ -12,13 +12,13 @@ const at = 1300
 function run(width: number[], carbon: number[], seconds: number, tolerance = 1e-6, held?: number) {
   const row = {
     width: Float64Array.from(width),
-    carbon: Float64Array.from(carbon),
+    value: Float64Array.from(carbon),
     law: constant,
     ends: 'sealed' as const,
-    ...(held === undefined ? {} : { heldAtStart: held }),
+    ...(held === undefined ? {} : { skin: heldFace(held, constant) }),
   }
   march(row, [{ seconds, from: at, to: at, stretch: 1 }], tolerance)
-  return row.carbon
+  return row.value
 }
 
 const even = (n: number, length: number) => new Array<number>(n).fill(length / n)
@@ -122,18 +122,18 @@ test('space: halving the cells quarters the error', () => {
 })
 
 // D grows along the ramp and with carbon: neither the step nor the law is easy.
-const rising: CarbonLaw = fickLaw((c, t) => D * Math.exp(0.8 * c + (t - 1300) / 60))
+const rising: FluxLaw = fickLaw((c, t) => D * Math.exp(0.8 * c + (t - 1300) / 60))
 
 function ramp(tolerance: number) {
   const n = 60
   const row = {
     width: Float64Array.from(even(n, 1e-3)),
-    carbon: Float64Array.from({ length: n }, (_, i) => (i < n / 3 ? 1 : 0.1)),
+    value: Float64Array.from({ length: n }, (_, i) => (i < n / 3 ? 1 : 0.1)),
     law: rising,
     ends: 'sealed' as const,
   }
   const report = march(row, [{ seconds: 600, from: 1200, to: 1400, stretch: 1 }], tolerance)
-  return { c: row.carbon, steps: report.steps }
+  return { c: row.value, steps: report.steps }
 }
 
 test('time: the error falls at least as the square of the step', () => {
@@ -160,7 +160,7 @@ test('carbon is conserved to 1e-13 through a route with thinning', () => {
     stretch: 0.9 ** i,
   }))
   march(
-    { width: Float64Array.from(even(n, 8e-3)), carbon, law: rising, ends: 'sealed' },
+    { width: Float64Array.from(even(n, 8e-3)), value: carbon, law: rising, ends: 'sealed' },
     spells,
     1e-5,
   )
@@ -173,7 +173,7 @@ test('a cyclic row equals the same cells between mirrors twice over', () => {
   const carbon = Float64Array.from([...half, ...half.toReversed()])
   const row = {
     width: Float64Array.from(even(24, 2e-3)),
-    carbon,
+    value: carbon,
     law: constant,
     ends: 'cyclic' as const,
   }

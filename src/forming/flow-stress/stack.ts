@@ -26,19 +26,18 @@ function normal(layers: readonly LayerShare[]): LayerShare[] {
   }))
 }
 
-/** Rate at which a steel carries a stress (Pa), from its own law. */
-function rateAt(
-  composition: Composition,
-  stress: number,
-  { temperature, strain, rate }: State,
-): number {
-  const log = solveRising(
-    (x) => steelStress(composition, { temperature, strain, rate: Math.exp(x) }) - stress,
-    Math.log(rate) - 12,
-    Math.log(rate) + 7,
-    50,
-  )
-  return Math.exp(log)
+/** Rate at which a steel carries a stress (Pa), from its own law: secants in the logarithms. */
+function rateAt(composition: Composition, stress: number, state: State): number {
+  const log = (x: number) => Math.log(steelStress(composition, { ...state, rate: Math.exp(x) }))
+  const [aim, middle] = [Math.log(stress), Math.log(state.rate)]
+  let x = middle
+  for (let i = 0; i < 12; i++) {
+    const here = log(x)
+    if (Math.abs(here - aim) < 1e-12) break
+    const slope = Math.max(0.02, (log(x + 1e-3) - here) / 1e-3)
+    x = Math.min(middle + 7, Math.max(middle - 12, x + (aim - here) / slope))
+  }
+  return Math.exp(x)
 }
 
 /** Layers across the blow, free to slide: one stress, each strains by its own law. */

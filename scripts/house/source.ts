@@ -72,7 +72,7 @@ export function readSource(path: string, text: string): Source {
   return { path, text, lines, imports, exportsAll, exportsDefault, names, otherStatements, unrun }
 }
 
-/** `it.skip`, `describe.only`, `test.skipIf(…)` and the like. */
+/** A test or group that is skipped, pending, conditional or alone, however it is called. */
 function isUnrun(called: ts.Expression): boolean {
   if (ts.isCallExpression(called)) return isUnrun(called.expression)
   return (

@@ -84,7 +84,9 @@ class Panel {
     const x = this.look(i)
     const breaks = this.field.yBreaks(x)
     return this.kept.map((j, s) => {
-      const [low, high] = [breaks[j], breaks[j + 1]]
+      /** What is too narrow to keep goes to its neighbour, so that no gap is left between them. */
+      const low = s === 0 ? breaks[j] : breaks[this.kept[s - 1] + 1]
+      const high = breaks[j + 1]
       return {
         ys: spread(low, high, this.counts[s]),
         metal: this.metal[s],

@@ -37,6 +37,11 @@ export interface Billet {
   readonly worked: number
   /** The side that would grow if the first stack were cut longer: where the plan takes more metal. */
   readonly spare: Axis
+  /**
+   * What of the finished piece has been made in it: `shape` once it is ground to the piece with some
+   * stock left, then each kind of feature. Left out: it is still a bar.
+   */
+  readonly made?: readonly string[]
 }
 
 /** Density of each steel by name, kg/m³. */

@@ -36,7 +36,7 @@ export function heatsFor(ratio: number, smithy: Smithy): number {
 /** Forges a bar to a section over some heats: each heat burns a skin, then the bar is worked on. */
 export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): Result<Step> {
   const { densities } = smithy
-  const ratio = before.size.height / aim.height
+  const ratio = meanHeight(before) / aim.height
   const n = aim.heats ?? heatsFor(Math.max(ratio, 1 / ratio), smithy)
   const losses: Loss[] = []
   const warnings: Problem[] = []
@@ -51,11 +51,12 @@ export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): R
     const left = n - i + 1
     const toward = (now: number, end: number) =>
       left === 1 ? end : now * (end / now) ** (1 / left)
-    const height = toward(from.size.height, aim.height)
+    const thick = meanHeight(from)
+    const height = toward(thick, aim.height)
     const width =
       aim.width !== undefined
         ? toward(from.size.width, aim.width)
-        : from.size.width * (from.size.height / height) ** (aim.spread?.(from) ?? 0)
+        : from.size.width * (thick / height) ** (aim.spread?.(from) ?? 0)
     bar = shapeTo(from, { width, height, section: left === 1 ? aim.section : undefined })
   }
   if (lost > 0) warnings.push(layersLost(lost, 'scale'))
@@ -67,7 +68,13 @@ export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): R
     soak: aim.soak ?? 0,
     medium: 'air',
   }
-  return ok(step(bar, { losses: sumLosses(losses), heats: [heat], warnings }))
+  const after: Billet = { ...bar, temper: 'as forged' }
+  return ok(step(after, { losses: sumLosses(losses), heats: [heat], warnings }))
+}
+
+/** Height of a bar; of one that has been cut into, the height its metal would have if it were level. */
+export function meanHeight(bar: Billet): number {
+  return bar.shape === 'cut' ? bar.volume / (bar.size.length * bar.size.width) : bar.size.height
 }
 
 export function layersLost(lost: number, cause: string): Problem {

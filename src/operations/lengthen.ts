@@ -3,6 +3,7 @@ import { SAME_LENGTH, type Size, axisLength } from '#geometry'
 import { printQuantity } from '#units'
 import { type Billet, stretch } from '#billet'
 import { volumeAt } from './fire.ts'
+import { isFixed } from './shaped.ts'
 import type { Operation, Smithy, Step } from './operation.ts'
 
 /** The same bar, had its first stack been cut so that its spare side is this long, m. */
@@ -25,9 +26,35 @@ export function workBack(
   smithy: Smithy,
 ): Result<readonly Size[]> {
   if (operation.backward) return operation.backward(demand, values as never, before, smithy)
-  return lengthenToMeet(demand, before[0], (bar) =>
-    operation.forward([bar], values as never, smithy),
-  )
+  const forward = (bar: Billet) => operation.forward([bar], values as never, smithy)
+  return isFixed(before[0])
+    ? asItLies(demand, before[0], forward)
+    : lengthenToMeet(demand, before[0], forward)
+}
+
+/** A bar already ground to the piece gives nothing: it is as it must be, or the stock left is too little. */
+function asItLies(
+  demand: Size,
+  before: Billet,
+  forward: (bar: Billet) => Result<Step>,
+): Result<readonly Size[]> {
+  const done = forward(before)
+  if (done.problems) return done
+  const { size } = done.ok.after
+  for (const name of ['length', 'width', 'height'] as const) {
+    const less = demand[name] - size[name]
+    if (less <= SAME_LENGTH) continue
+    return failed({
+      at: '',
+      what: `the piece leaves this step ${printQuantity(less, 'length')} too small in ${name}`,
+      why: 'more comes off its faces than was left on them when it was ground to shape',
+      try: [
+        `leave ${printQuantity(less / 2, 'length')} more on each face when grinding to shape`,
+        'burn less: a shorter soak, a coated blade',
+      ],
+    })
+  }
+  return ok([before.size])
 }
 
 /**
@@ -36,7 +63,7 @@ export function workBack(
  * disagree with the way forward; the after-side grows steadily with the before-side, so a secant
  * walk finds it to 1e-12.
  */
-function lengthenToMeet(
+export function lengthenToMeet(
   demand: Size,
   before: Billet,
   forward: (bar: Billet) => Result<Step>,
@@ -51,6 +78,7 @@ function lengthenToMeet(
   const start = first.problems ? measure(forward, before, demand, s0) : first
   if (start.problems) return start
   let e0 = start.ok
+  if (Math.abs(e0) <= 1e-13) return ok([{ ...before.size, [side]: s0 }])
   let s1 = s0 * 1.01
   for (let i = 0; i < 60; i++) {
     const next = measure(forward, before, demand, s1)

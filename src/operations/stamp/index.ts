@@ -1,0 +1,130 @@
+import { type Problem, failed, ok } from '#problem'
+import { printQuantity } from '#units'
+import { declare } from '#parameters'
+import type { Billet } from '#billet'
+import { takeFeatures } from '../features.ts'
+import { operation, step } from '../operation.ts'
+import { samplePack } from '../samples.ts'
+import { plaqueWithStamp, shapedPlaque } from '../sample-pieces.ts'
+import { isShaped, noPiece, stockBurnt, withMade } from '../shaped.ts'
+import { warm } from '../warm.ts'
+
+const parameters = declare({
+  temperature: {
+    form: 'quantity',
+    of: 'temperature',
+    min: 873.15,
+    max: 1523.15,
+    optional: true,
+    help: "Heat it is stamped at; left out, the shop's forging heat",
+  },
+  rim: {
+    form: 'choice',
+    options: {
+      left: 'what the stamp pushes up stays, and goes when the face is ground or polished',
+      filed: 'what the stamp pushes up is filed off at once',
+    },
+    default: 'left',
+    help: 'What is done with the metal pushed up round the stamp',
+  },
+})
+
+/** Presses the piece's mark or relief in, hot. */
+export const stamp = operation({
+  name: 'stamp',
+  summary:
+    'Press the mark or the relief in at one heat, on a flat, finished face and before hardening.',
+  takes: 'one',
+  parameters,
+  loses: ['scale', 'ground'],
+  cautions: ['heat', 'strike'],
+  examples: [
+    { values: {}, before: [samplePack(150, 66, 11, 25)], piece: plaqueWithStamp },
+    {
+      values: { rim: 'filed', temperature: '950 °C' },
+      get before() {
+        return [shapedPlaque(2e-4, [], plaqueWithStamp)]
+      },
+      piece: plaqueWithStamp,
+    },
+  ],
+  forward([before], values, smithy) {
+    const { piece, shop, densities } = smithy
+    if (!piece) return failed(noPiece('to stamp'))
+    const box = piece.edges.stamp
+    if (!box || !piece.features.some((f) => f.kind === 'stamp')) {
+      return failed({
+        at: '',
+        what: 'the piece has no stamp',
+        why: 'where it goes, how large and how deep comes from the piece',
+        try: ['describe the stamp in the piece', 'leave this step out'],
+      })
+    }
+    const shaped = isShaped(before)
+    const warmed = warm(
+      before,
+      {
+        purpose: 'stamp',
+        count: 1,
+        temperature: values.temperature ?? shop.forgingHeat,
+        scale: shaped ? shop.treatingScale : shop.forgingScale,
+      },
+      smithy,
+    )
+    if (warmed.problems) return warmed
+    const { bar, losses, heats, warnings } = warmed.ok
+    const stock = Math.max(0, (bar.size.height - piece.size.height) / 2)
+    const depth = box.depth + stock
+    const filed =
+      values.rim === 'filed' && shaped
+        ? takeFeatures(bar, piece, ['stamp'], 'ground', densities)
+        : undefined
+    if (filed?.problems) return filed
+    const pressed: Billet = filed ? filed.ok.after : withMade({ ...bar, shape: 'cut' }, 'stamp')
+    // A bar that is no piece yet stays one: nothing but its mark has been made.
+    const after: Billet = { ...pressed, temper: 'as forged' }
+    return ok(
+      step(after, {
+        losses: [...losses, ...(filed?.ok.losses ?? [])],
+        heats,
+        warnings: [
+          ...warnings,
+          ...stockBurnt(after, piece),
+          ...tooDeep(depth, bar.size.height),
+          ...(before.temper === 'hardened' || before.temper === 'tempered' ? [softens()] : []),
+        ],
+        notes: [
+          `Press it ${show(depth)} deep: ${show(box.depth)} to stay${stock > 0 ? ` and ${show(stock)} that will be ground off` : ''}.`,
+          `The stamp covers ${show(box.length)} × ${show(box.width)}, ${printQuantity(box.length * box.width * box.share, 'area')} of it to full depth; its middle is ${show(box.at.x)} from the butt.`,
+          'One blow or one squeeze: a second one rarely falls in the same place. Break every corner of the stamp: a sharp one starts a crack in the quench.',
+        ],
+      }),
+    )
+  },
+  movement() {
+    return { notYet: 'drawn with the pattern' }
+  },
+})
+
+function tooDeep(depth: number, height: number): Problem[] {
+  if (depth <= height / 3) return []
+  return [
+    {
+      at: '',
+      what: `the stamp goes ${Math.round((100 * depth) / height)} % into the thickness`,
+      why: 'over about a third of the thickness the back bulges and the layers under it crack (common practice)',
+      try: ['a shallower stamp', 'stamp it when less is left to grind off', 'a thicker bar'],
+    },
+  ]
+}
+
+function softens(): Problem {
+  return {
+    at: '',
+    what: 'stamping hot takes the hardness out again',
+    why: 'the mark goes in before hardening',
+    try: ['put this step before hardening'],
+  }
+}
+
+const show = (m: number) => printQuantity(m, 'length')

@@ -1,0 +1,147 @@
+import { type Problem, failed, ok } from '#problem'
+import { printQuantity } from '#units'
+import { declare } from '#parameters'
+import { type Billet, stretch, worked } from '#billet'
+import { heatsFor } from '../forge-in-heats.ts'
+import { operation, step } from '../operation.ts'
+import { sampleBar, samplePack } from '../samples.ts'
+import { unwelded, youngWelds } from '../welds.ts'
+import { warm } from '../warm.ts'
+
+const parameters = declare({
+  by: {
+    form: 'quantity',
+    of: 'length',
+    min: 5e-4,
+    max: 0.5,
+    help: 'How much shorter the bar becomes',
+  },
+  over: {
+    form: 'quantity',
+    of: 'length',
+    min: 2e-3,
+    max: 1,
+    optional: true,
+    help: 'Length of the end that is heated and upset, before; left out, the whole bar',
+  },
+  heats: {
+    form: 'count',
+    min: 1,
+    max: 40,
+    optional: true,
+    help: 'Heats taken; left out, as many as the gain in section needs',
+  },
+})
+
+/** Free length over thickness beyond which a bar buckles before it upsets (common practice: 2½). */
+const BUCKLES = 2.5
+
+/** Drives the bar shorter and thicker, whole or at one end. */
+export const upset = operation({
+  name: 'upset',
+  summary: 'Drive the bar shorter and thicker, whole or at one end, for metal where it is wanted.',
+  takes: 'one',
+  parameters,
+  loses: ['scale'],
+  cautions: ['heat', 'glare', 'gas', 'strike'],
+  examples: [
+    { values: { by: '10 mm' }, before: [samplePack(50, 30, 30)] },
+    { values: { by: '15 mm', over: '40 mm', heats: 3 }, before: [sampleBar(200, 20, 20)] },
+  ],
+  forward([before], values, smithy) {
+    const loose = unwelded(before, 'upsetting')
+    if (loose) return failed(loose)
+    const { shop } = smithy
+    const worksOn = values.over ?? before.size.length
+    const problem = cannot(before.size.length, worksOn, values.by)
+    if (problem) return failed(problem)
+    const count = values.heats ?? heatsFor(worksOn / (worksOn - values.by), smithy)
+    const warmed = warm(
+      before,
+      {
+        purpose: 'forge',
+        count,
+        temperature: shop.forgingHeat,
+        scale: shop.forgingScale * count,
+        stop: shop.stopHeat,
+      },
+      smithy,
+    )
+    if (warmed.problems) return warmed
+    const { bar, losses, heats, warnings } = warmed.ok
+    const over = values.over ?? bar.size.length
+    if (over <= values.by) return failed(nothingLeft(over, values.by))
+    const grows = Math.sqrt(over / (over - values.by))
+    const size = {
+      length: bar.size.length - values.by,
+      width: bar.size.width * grows,
+      height: bar.size.height * grows,
+    }
+    const whole = values.over === undefined
+    const by = whole
+      ? { x: size.length / bar.size.length, y: grows, z: grows }
+      : { x: 1, y: 1, z: 1 }
+    const build = stretch(bar.build, by)
+    const after: Billet = {
+      ...bar,
+      size,
+      shape: whole ? bar.shape : 'cut',
+      temper: 'as forged',
+      build: whole ? build : worked('upset at its end', build),
+      spare: 'x',
+    }
+    const thin = Math.min(bar.size.width, bar.size.height)
+    return ok(
+      step(after, {
+        losses,
+        heats,
+        warnings: [
+          ...warnings,
+          ...youngWelds(before, 'upsetting'),
+          ...(over > BUCKLES * thin ? [buckles(over, thin)] : []),
+        ],
+        notes: [
+          `The section grows ${grows.toFixed(2)} times each way, to ${show(size.width)} × ${show(size.height)}.`,
+        ],
+      }),
+    )
+  },
+  movement() {
+    return { notYet: 'drawn with the pattern' }
+  },
+})
+
+function cannot(length: number, over: number, by: number): Problem | undefined {
+  if (over > length) {
+    return {
+      at: 'over',
+      what: `the bar is ${show(length)} long; ${show(over)} of it cannot be upset`,
+      why: 'the end worked is part of the bar',
+      try: ['a shorter end', 'leave it out to upset the whole bar'],
+    }
+  }
+  return by >= over ? nothingLeft(over, by) : undefined
+}
+
+function nothingLeft(over: number, by: number): Problem {
+  return {
+    at: 'by',
+    what: `${show(over)} of bar cannot become ${show(by)} shorter`,
+    why: 'something must be left of it',
+    try: [`${show(over / 2)} or less`, 'heat a longer end'],
+  }
+}
+
+function buckles(over: number, thin: number): Problem {
+  return {
+    at: 'over',
+    what: `${show(over)} of hot bar ${show(thin)} thick will buckle`,
+    why: 'free length over 2½ times the thickness bends before it upsets (common practice)',
+    try: [
+      `heat ${show(BUCKLES * thin)} or less at a time`,
+      'straighten after each blow, or upset in a block',
+    ],
+  }
+}
+
+const show = (m: number) => printQuantity(m, 'length')

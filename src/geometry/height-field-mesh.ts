@@ -1,4 +1,4 @@
-import type { HeightField } from './height-field.ts'
+import { type HeightField, sideLimits } from './height-field.ts'
 import type { Mesh } from './mesh.ts'
 import { Column, type Span, type Strand } from './mesh-column.ts'
 
@@ -8,8 +8,8 @@ const NUDGE = 1e-13
 /** Facets narrower than this are not measured, m. */
 const WELD = 1e-7
 
-/** No fewer facets than this along or across one smooth piece: small rounded edges stay round. */
-const FEWEST = 3
+/** A small rounded edge gets this share of the facets the whole width gets, so that it stays round. */
+const PIECES_PER_WIDTH = 8
 
 /** No more facets than this along or across one smooth piece. */
 const MOST = 512
@@ -23,7 +23,9 @@ const MOST = 512
 export function meshOf(field: HeightField, facet: number): Mesh {
   const builder = new Builder(field)
   const { xBreaks } = field
-  const panels = xBreaks.slice(1).map((end, i) => new Panel(field, xBreaks[i], end, facet))
+  const [low, high] = sideLimits(field)
+  const fewest = Math.min(MOST, Math.ceil((high - low) / facet / PIECES_PER_WIDTH))
+  const panels = xBreaks.slice(1).map((end, i) => new Panel(field, xBreaks[i], end, facet, fewest))
   let joint: Column | undefined
   panels.forEach((panel, p) => {
     const columns = panel.xs.map((x) => new Column(x))
@@ -49,23 +51,44 @@ class Panel {
   private readonly counts: readonly number[]
   private readonly field: HeightField
 
-  constructor(field: HeightField, start: number, end: number, facet: number) {
+  constructor(field: HeightField, start: number, end: number, facet: number, fewest: number) {
     this.field = field
-    this.xs = spread(start, end, pieces(end - start, facet))
-    const probes = [0.05, 0.25, 0.5, 0.75, 0.95].map((u) =>
-      field.yBreaks(start + u * (end - start)),
-    )
-    const widest = probes[0]
-      .slice(1)
-      .map((_, j) => Math.max(...probes.map((ys) => ys[j + 1] - ys[j])))
-    this.kept = widest.flatMap((w, j) => (w > 1e-7 ? [j] : []))
-    this.counts = this.kept.map((j) => pieces(widest[j], facet))
-    this.metal = this.kept.map((j) => {
-      const p = probes.findIndex((ys) => ys[j + 1] - ys[j] > widest[j] / 2)
-      const x = start + [0.05, 0.25, 0.5, 0.75, 0.95][p] * (end - start)
-      const y = (probes[p][j] + probes[p][j + 1]) / 2
+    const xs = [0.05, 0.25, 0.5, 0.75, 0.95].map((u) => start + u * (end - start))
+    const probes = xs.map((x) => field.yBreaks(x))
+    const spans = probes[0].slice(1).map((_, j) => {
+      const widths = probes.map((ys) => ys[j + 1] - ys[j])
+      const wide = Math.max(...widths)
+      const p = widths.indexOf(wide)
+      return { j, wide, x: xs[p], low: probes[p][j], high: probes[p][j + 1] }
+    })
+    const kept = spans.filter(({ wide }) => wide > WELD)
+    this.kept = kept.map(({ j }) => j)
+    this.metal = kept.map(({ x, low, high }) => {
+      const y = (low + high) / 2
       return field.top(x, y) - field.bottom(x, y) > 0
     })
+    this.counts = kept.map(({ x, low, high }, s) => {
+      const faces = [field.top, field.bottom].map(
+        (face) => (u: number) => face(x, low + (high - low) * u),
+      )
+      const bent = this.metal[s] && faces.some((face) => !straight(face))
+      return pieces(high - low, facet, bent ? fewest : 1)
+    })
+    const along = kept.flatMap(({ j }, s) => {
+      const side = (x: number) => field.yBreaks(x)[j]
+      const end = (x: number) => field.yBreaks(x)[j + 1]
+      const middle = (x: number) => (side(x) + end(x)) / 2
+      return this.metal[s]
+        ? [
+            side,
+            end,
+            (x: number) => field.top(x, middle(x)),
+            (x: number) => field.bottom(x, middle(x)),
+          ]
+        : [side, end]
+    })
+    const bent = along.some((line) => !straight((u) => line(start + (end - start) * u)))
+    this.xs = spread(start, end, pieces(end - start, facet, bent ? fewest : 1))
   }
 
   /** The x at which column i is looked at: just inside this panel. */
@@ -260,8 +283,16 @@ class Builder {
 /** Line, bottom, top of one run of metal where it ends. */
 type End = readonly [line: number, bottom: number, top: number]
 
-function pieces(length: number, facet: number): number {
-  return Math.max(FEWEST, Math.min(MOST, Math.ceil(length / facet)))
+function pieces(length: number, facet: number, fewest: number): number {
+  return Math.max(fewest, Math.min(MOST, Math.ceil(length / facet)))
+}
+
+/** Whether a line over 0…1 stays within 10 nm of its chord at three places. */
+function straight(line: (u: number) => number): boolean {
+  const [a, b] = [line(0.01), line(0.99)]
+  return [0.2, 0.5, 0.85].every(
+    (u) => Math.abs(line(u) - (a + ((b - a) * (u - 0.01)) / 0.98)) < 1e-8,
+  )
 }
 
 /** n + 1 places from a to b, closer at both ends (equal steps of angle), ends exact. */

@@ -150,6 +150,7 @@ function belowHeight(field: HeightField, volume: number, height: number) {
     for (let i = 1; i < ys.length; i++) {
       const [a, b] = [ys[i - 1], ys[i]]
       if (!(b > a)) continue
+      if (!(field.top(x, (a + b) / 2) > field.bottom(x, (a + b) / 2))) continue
       const cuts = [
         a,
         ...[
@@ -181,7 +182,7 @@ function crossings(f: (y: number) => number, a: number, b: number): number[] {
   for (let k = 1; k <= PROBES; k++) {
     const now = f(at(k))
     if (before > 0 !== now > 0 && Number.isFinite(before) && Number.isFinite(now))
-      found.push(findZero(f, at(k - 1), at(k)))
+      found.push(findZero(f, at(k - 1), at(k), 1e-12))
     before = now
   }
   return found

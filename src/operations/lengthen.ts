@@ -32,6 +32,9 @@ export function workBack(
     : lengthenToMeet(demand, before[0], forward)
 }
 
+/** Short of the piece by less than this, a shaped bar is still ground on: the step that burnt it warns, m. */
+const WARNED_OF = 1e-3
+
 /** A bar already ground to the piece gives nothing: it is as it must be, or the stock left is too little. */
 function asItLies(
   demand: Size,
@@ -43,7 +46,7 @@ function asItLies(
   const { size } = done.ok.after
   for (const name of ['length', 'width', 'height'] as const) {
     const less = demand[name] - size[name]
-    if (less <= SAME_LENGTH) continue
+    if (less <= WARNED_OF) continue
     return failed({
       at: '',
       what: `the piece leaves this step ${printQuantity(less, 'length')} too small in ${name}`,

@@ -22,13 +22,22 @@ export const plaqueWithStamp: RawPiece = {
   stampDepth: '1.5 mm',
 }
 
-/** Builds a piece from the values a job file holds. A sample that does not build is a fault, and throws. */
-export function buildPiece({ kind: name, ...raw }: RawPiece): PieceSolid {
+const built = new Map<string, PieceSolid>()
+
+/** Builds a piece from the values a job file holds, once. A sample that does not build is a fault, and throws. */
+export function buildPiece(raw: RawPiece): PieceSolid {
+  const key = JSON.stringify(raw)
+  const piece = built.get(key) ?? pieceOf(raw)
+  built.set(key, piece)
+  return piece
+}
+
+function pieceOf({ kind: name, ...raw }: RawPiece): PieceSolid {
   const kind = findPieceKind(name)
   const read = kind.ok && readValues(kind.ok.parameters, raw)
-  const built = read?.ok && kind.ok?.build(read.ok.values)
-  if (!built?.ok) throw new Error(`the sample piece ${name} does not build`)
-  return built.ok
+  const made = read?.ok && kind.ok?.build(read.ok.values)
+  if (!made?.ok) throw new Error(`the sample piece ${name} does not build`)
+  return made.ok
 }
 
 /** A plaque as it lies after rough grinding, this much left on every face. */

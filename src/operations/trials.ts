@@ -3,7 +3,7 @@ import { type Result, failed } from '#problem'
 import type { Size } from '#geometry'
 import type { Quantity } from '#units'
 import { type Parameter, type Parameters, isParameter, readValues, writeValues } from '#parameters'
-import { findPieceKind } from '#piece'
+import { type PieceSolid, findPieceKind } from '#piece'
 import { usualShop } from '#shop'
 import { type Billet, stretch } from '#billet'
 import { volumeAt } from './fire.ts'
@@ -70,16 +70,24 @@ function trialOf(
   return { ok: { told, values, typed, before: example.before, smithy: smithy.ok } }
 }
 
+/** Pieces built so far: the same few serve thousands of trials. */
+const pieces = new Map<string, Result<PieceSolid>>()
+
 function smithyFor({ piece }: Example): Result<Smithy> {
   const shop = usualShop()
   if (!piece) return { ok: { shop, densities } }
-  const { kind: name, ...raw } = piece
+  const key = JSON.stringify(piece)
+  const built = pieces.get(key) ?? pieceOf(piece)
+  pieces.set(key, built)
+  return built.problems ? built : { ok: { shop, densities, piece: built.ok } }
+}
+
+function pieceOf({ kind: name, ...raw }: NonNullable<Example['piece']>): Result<PieceSolid> {
   const kind = findPieceKind(name)
   if (kind.problems) return failed(...kind.problems)
   const read = readValues(kind.ok.parameters, raw)
   if (read.problems) return read
-  const built = kind.ok.build(read.ok.values)
-  return built.problems ? built : { ok: { shop, densities, piece: built.ok } }
+  return kind.ok.build(read.ok.values)
 }
 
 /** Each example with one parameter at one end of its range, or at one of its choices. */

@@ -60,7 +60,7 @@ export const forgeToShape = operation({
     { values: {}, before: [samplePack(420, 32, 9, 61)], piece: knife },
     {
       values: { bevels: 'forged', stock: '1 mm', heats: 10 },
-      before: [samplePack(226, 32, 9, 61)],
+      before: [samplePack(85, 32, 9, 61)],
       piece: knife,
     },
   ],

@@ -113,8 +113,13 @@ export const grindToShape = operation({
       }),
     )
   },
-  backward(_demand, values, [before], { shop, piece }) {
+  backward(demand, values, [before], { shop, piece }) {
     if (!piece) return failed(noPiece('to grind to'))
+    const leave = values.leave ?? shop.polishStock
+    for (const side of ['length', 'width', 'height'] as const) {
+      const more = (demand[side] - piece.size[side]) / 2
+      if (more > leave + SAME_LENGTH) return failed(leaveMore(side, more, leave))
+    }
     return ok([blankFor(before, piece, values, shop)])
   },
   movement() {
@@ -156,6 +161,15 @@ function missing(bar: Billet, wants: Size, piece: PieceSolid): Problem[] {
       },
     ]
   })
+}
+
+function leaveMore(side: keyof Size, more: number, leave: number): Problem {
+  return {
+    at: 'leave',
+    what: `${show(leave)} is left on every face; the next steps take ${show(more)}`,
+    why: `the piece would come out too small in ${side}`,
+    try: [`leave ${show(more)} on every face`],
+  }
 }
 
 /** What the bar is longer than need be is cut off and kept, where it is worth it. */

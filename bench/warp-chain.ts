@@ -1,13 +1,4 @@
-import {
-  affine,
-  column,
-  draw,
-  restack,
-  turn,
-  twist,
-  type TailStage,
-  type Warp,
-} from '../src/warp/index.ts'
+import { affine, column, draw, restack, turn, twist, type TailStage, type Warp } from '#warp'
 
 /** Face 200 × 40 mm with a bevel, z = 5 mm − 0.1·|y|, as rows of points. */
 export const FACE = { length: 0.2, width: 0.04, spine: 0.005, slope: 0.1 }

@@ -1,4 +1,4 @@
-import { type HeightField, sideLimits } from './height-field.ts'
+import type { HeightField } from './height-field.ts'
 import type { Mesh } from './mesh.ts'
 import { Column, type Span, type Strand } from './mesh-column.ts'
 
@@ -23,8 +23,8 @@ const MOST = 512
 export function meshOf(field: HeightField, facet: number): Mesh {
   const builder = new Builder(field)
   const { xBreaks } = field
-  const [low, high] = sideLimits(field)
-  const fewest = Math.min(MOST, Math.ceil((high - low) / facet / PIECES_PER_WIDTH))
+  const width = widestOf(field)
+  const fewest = Math.min(MOST, Math.ceil(width / facet / PIECES_PER_WIDTH))
   const panels = xBreaks.slice(1).map((end, i) => new Panel(field, xBreaks[i], end, facet, fewest))
   let joint: Column | undefined
   panels.forEach((panel, p) => {
@@ -40,6 +40,11 @@ export function meshOf(field: HeightField, facet: number): Mesh {
     joint = last
   })
   return builder.mesh()
+}
+
+function widestOf({ xBreaks, yBreaks }: HeightField): number {
+  const middles = xBreaks.slice(1).map((end, i) => yBreaks((end + xBreaks[i]) / 2))
+  return Math.max(...middles.map((ys) => ys[ys.length - 1] - ys[0]))
 }
 
 /** The field between two neighbouring breaks along x. */

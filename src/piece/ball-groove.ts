@@ -1,4 +1,5 @@
-import type { Cut, Point } from '#geometry'
+import { type Point } from '#geometry'
+import { type Cut } from './cut.ts'
 
 /** A groove left by a ball-ended cutter: its diameter, how deep it runs, and in which face. */
 export interface BallCutter {

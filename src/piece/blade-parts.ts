@@ -1,4 +1,5 @@
-import { type HeightField, joinBreaks, orderBreaks } from '#geometry'
+import { type HeightField } from '#geometry'
+import { joinBreaks, orderBreaks } from './breaks.ts'
 
 /** A stretch of the piece along x, in its own distance s from its start. */
 export interface Part {

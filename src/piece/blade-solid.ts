@@ -1,11 +1,6 @@
-import {
-  type HeightField,
-  circleOutline,
-  cutAway,
-  moveAcross,
-  roundHole,
-  sideLimits,
-} from '#geometry'
+import { type HeightField } from '#geometry'
+import { moveAcross, sideLimits } from './breaks.ts'
+import { holeOutline, cutAway, roundHole } from './cut.ts'
 import type { Part } from './blade-parts.ts'
 import { joinParts } from './blade-parts.ts'
 import { fullerProblems } from './blade-checks.ts'
@@ -68,7 +63,7 @@ export function bladeSolid(making: BladeMaking): Result<PieceSolid> {
       ],
       edges: {
         holes,
-        openings: holes.map((hole) => circleOutline(hole.at, hole.diameter).reverse()),
+        openings: holes.map((hole) => holeOutline(hole.at, hole.diameter)),
         grooves: fullers.map((f) => ({
           name: 'fuller',
           path: Array.from({ length: 25 }, (_, i) => {

@@ -1,4 +1,4 @@
-import type { Cut } from '#geometry'
+import { type Cut } from './cut.ts'
 import { arcRadius } from './grind.ts'
 
 /** A fuller in blade coordinates: x along the piece, y across. */

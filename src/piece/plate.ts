@@ -1,4 +1,6 @@
-import { type Cut, type HeightField, joinBreaks, orderBreaks } from '#geometry'
+import { type HeightField } from '#geometry'
+import { joinBreaks, orderBreaks } from './breaks.ts'
+import { type Cut } from './cut.ts'
 
 /** How the edges round a face are broken. */
 export type EdgeForm = 'square' | 'radius' | 'chamfer'

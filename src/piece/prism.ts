@@ -1,4 +1,5 @@
-import { type HeightField, joinBreaks } from '#geometry'
+import { type HeightField } from '#geometry'
+import { joinBreaks } from './breaks.ts'
 
 /** A bar of one section from end to end; `kinks` are the breaks of the section, sides included. */
 export function prismField(

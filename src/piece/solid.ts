@@ -1,10 +1,8 @@
 import {
-  type Cut,
   type HeightField,
   type Outline,
   type Point,
   type Size,
-  cutAway,
   findZero,
   integrateAdaptively,
   integratePieces,
@@ -12,6 +10,7 @@ import {
   meshOf,
   nodesOf,
 } from '#geometry'
+import { type Cut, cutAway } from './cut.ts'
 import type { Blank, Edges, Feature, PieceSolid, Station } from './piece-kind.ts'
 
 /** What a kind gives; the rest of the solid follows from the field. */

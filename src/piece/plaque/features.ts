@@ -1,4 +1,5 @@
-import { type Cut, type Point, roundHole } from '#geometry'
+import { type Point } from '#geometry'
+import { type Cut, roundHole } from '../cut.ts'
 import type { ValuesOf } from '#parameters'
 import { type Problem, within } from '#problem'
 import { grooveHalfWidth, straightGroove, trackGroove, trackPath } from '../ball-groove.ts'

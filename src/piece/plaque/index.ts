@@ -1,5 +1,5 @@
 import { ok } from '#problem'
-import { circleOutline } from '#geometry'
+import { holeOutline } from '../cut.ts'
 import type { PieceKind } from '../piece-kind.ts'
 import { plateField } from '../plate.ts'
 import { solidOf } from '../solid.ts'
@@ -71,7 +71,7 @@ export const plaque: PieceKind<typeof parameters> = {
         features: features.map(({ kind, cuts }) => ({ kind, cuts })),
         edges: {
           holes,
-          openings: holes.map((hole) => circleOutline(hole.at, hole.diameter).reverse()),
+          openings: holes.map((hole) => holeOutline(hole.at, hole.diameter)),
           grooves: features.flatMap((feature) => feature.grooves ?? []),
           lines: [],
           ...(features[2].stamp ? { stamp: features[2].stamp } : {}),

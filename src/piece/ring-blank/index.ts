@@ -1,4 +1,6 @@
-import { type HeightField, circleOutline, joinBreaks, orderBreaks } from '#geometry'
+import { type HeightField } from '#geometry'
+import { joinBreaks, orderBreaks } from '../breaks.ts'
+import { holeOutline } from '../cut.ts'
 import { declare } from '#parameters'
 import { type Problem, ok } from '#problem'
 import type { PieceKind } from '../piece-kind.ts'
@@ -109,7 +111,7 @@ export const ringBlank: PieceKind<typeof parameters> = {
         field,
         edges: {
           holes: [{ name: 'bore', at: centre, diameter: insideDiameter }],
-          openings: [circleOutline(centre, insideDiameter).reverse()],
+          openings: [holeOutline(centre, insideDiameter)],
           grooves: [],
           lines: [],
         },

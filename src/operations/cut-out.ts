@@ -1,5 +1,5 @@
 import { type Billet, type Build, type Densities, volumesOf, worked } from '#billet'
-import { contentOf } from './content.ts'
+import { contentReader } from './content.ts'
 import { lossBetween } from './fire.ts'
 import type { Loss, LossCause } from './operation.ts'
 
@@ -25,6 +25,7 @@ export function cutOut(
   densities: Densities,
 ): { readonly after: Billet; readonly loss: Loss } {
   const left: Record<string, number> = { ...volumesOf(bar) }
+  const read = contentReader(bar.build)
   for (const cut of cuts) {
     const widths = Array.from({ length: SLICES }, (_, i) =>
       cut.widthAt(((i + 0.5) / SLICES) * cut.depth),
@@ -33,7 +34,7 @@ export function cutOut(
     widths.forEach((width, i) => {
       const [a, b] = [i, i + 1].map((k) => ((k / SLICES) * cut.depth) / bar.size.height)
       const z: readonly [number, number] = cut.face === 'bottom' ? [a, b] : [1 - b, 1 - a]
-      for (const [steel, share] of Object.entries(contentOf(bar.build, { z })))
+      for (const [steel, share] of Object.entries(read({ z })))
         left[steel] -= share * cut.volume * (width / whole)
     })
   }

@@ -1,7 +1,7 @@
 import type { PieceSolid } from '#piece'
 import type { Build } from '#billet'
 import type { Size } from '#geometry'
-import { contentOf } from './content.ts'
+import { contentReader } from './content.ts'
 
 /** How a bar was brought to the piece's outline before grinding, if it was. */
 export const FORGED_BEVELS = 'forged to shape'
@@ -55,6 +55,7 @@ export function groundShares(
 ): Record<string, number> {
   const forged = build.form === 'worked' ? build.by : ''
   const of = build.form === 'worked' && isForged(build.by) ? build.of : build
+  const read = contentReader(of)
   const skin = (bar.height - piece.size.height) / 2
   const sum: Record<string, number> = {}
   let whole = 0
@@ -65,7 +66,7 @@ export function groundShares(
   for (const cell of cells(piece)) {
     const [low, high] = barAt(cell, forged, bar.height, skin)
     const high01 = (z: number) => Math.min(1, Math.max(0, (z - low) / (high - low)))
-    const share = contentOf(of, {
+    const share = read({
       x: [along(cell.x - dx), along(cell.x + dx)],
       y: [across(cell.y - dy), across(cell.y + dy)],
       z: [high01(cell.bottom - leave), high01(cell.top + leave)],
@@ -74,7 +75,7 @@ export function groundShares(
     whole += thick
     for (const [steel, has] of Object.entries(share)) sum[steel] = (sum[steel] ?? 0) + has * thick
   }
-  if (!(whole > 0)) return contentOf(of, {})
+  if (!(whole > 0)) return read({})
   return Object.fromEntries(Object.entries(sum).map(([steel, has]) => [steel, has / whole]))
 }
 

@@ -1,0 +1,72 @@
+import { type Problem, failed, ok } from '#problem'
+import { printQuantity } from '#units'
+import { declare } from '#parameters'
+import { sumLosses } from '../fire.ts'
+import { takeFlats } from '../flats.ts'
+import { layersLost } from '../forge-in-heats.ts'
+import { operation, step } from '../operation.ts'
+import { sampleBar, samplePack } from '../samples.ts'
+
+const parameters = declare({
+  sides: {
+    form: 'quantity',
+    of: 'length',
+    min: 0,
+    max: 0.05,
+    optional: true,
+    help: "Taken off each of the two sides; left out, the shop's",
+  },
+  faces: {
+    form: 'quantity',
+    of: 'length',
+    min: 0,
+    max: 0.05,
+    default: '0 mm',
+    help: 'Taken off top and bottom as well',
+  },
+})
+
+/** Saws or grinds the sides back to where the sheets are welded right out to the edge. */
+export const trim = operation({
+  name: 'trim',
+  summary: 'Take the sides back to sound metal, and the tacks with them.',
+  takes: 'one',
+  parameters,
+  loses: ['trim'],
+  cautions: ['saw', 'dust'],
+  examples: [
+    { values: {}, before: [samplePack()] },
+    { values: { sides: '5 mm', faces: '3 mm' }, before: [samplePack(140, 50, 40, 21)] },
+    { values: { sides: '1 mm', faces: '1 mm' }, before: [sampleBar(200, 20, 20, '1084', 'round')] },
+  ],
+  forward([before], values, { shop, densities }) {
+    const sides = values.sides ?? shop.trim
+    const { faces } = values
+    const narrower = takeFlats(before, 'y', { low: sides, high: sides }, 'trim', densities)
+    if (!narrower) return failed(allGone('sides', before.size.width, sides))
+    const each = { low: faces, high: faces }
+    const thinner = takeFlats(narrower.after, 'z', each, 'trim', densities)
+    if (!thinner) return failed(allGone('faces', before.size.height, faces))
+    const lost = narrower.lost + thinner.lost
+    return ok(
+      step(thinner.after, {
+        losses: sumLosses([narrower.loss, thinner.loss]),
+        warnings: lost > 0 ? [layersLost(lost, 'trim')] : [],
+      }),
+    )
+  },
+  movement() {
+    return { notYet: 'drawn with the pattern' }
+  },
+})
+
+function allGone(at: string, across: number, each: number): Problem {
+  return {
+    at,
+    what: `taking ${show(each)} off both ${at} leaves nothing of ${show(across)}`,
+    why: 'it comes off both',
+    try: [`take less than ${show(across / 4)} off each`, 'start from a larger stack'],
+  }
+}
+
+const show = (m: number) => printQuantity(m, 'length')

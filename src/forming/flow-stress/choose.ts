@@ -200,13 +200,19 @@ function cautionsFor(composition: Composition, state: State): Problem[] {
     ...outsideRange('strain', 'the flow-stress law', state.strain, shidaRange.strain, (s) =>
       s.toFixed(2),
     ),
-    ...outsideRange('rate', 'the flow-stress laws', state.rate, [0.1, 200], (r) => `${r} /s`),
+    ...outsideRange(
+      'rate',
+      'the flow-stress law',
+      state.rate,
+      [0.1, 200],
+      (r) => `${Number(r.toPrecision(2))} /s`,
+    ),
     ...outsideRange(
       'carbon',
       'the flow-stress law',
       percent(composition, 'C'),
       [0, 1.2],
-      (c) => `${c} % C`,
+      (c) => `${Number(c.toPrecision(2))} % C`,
     ),
   ]
   if (nickel || row || sum > plainAlloyLimit)

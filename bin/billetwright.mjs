@@ -50,8 +50,15 @@ async function run() {
     throw fault
   })
   try {
-    const { main } = await import('../src/cli/main.ts')
-    process.exitCode = await main(process.argv.slice(2))
+    // The app is an outlet of its own: the command line knows nothing of it.
+    const [word, ...rest] = process.argv.slice(2)
+    if (word === 'open') {
+      const { openApp } = await import('../src/server/main.ts')
+      process.exitCode = await openApp(rest)
+    } else {
+      const { main } = await import('../src/cli/main.ts')
+      process.exitCode = await main(process.argv.slice(2))
+    }
   } catch (fault) {
     const traced = process.env.BILLETWRIGHT_TRACE
     console.error(`Something broke inside Billetwright: ${fault?.message ?? fault}`)

@@ -1,0 +1,2 @@
+/** The loopback server: parse, call, answer. */
+export { type ServeOptions, type Serving, openApp, serve } from './main.ts'

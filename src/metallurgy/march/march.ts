@@ -127,12 +127,14 @@ const stepLimit = 20_000
 
 /** Alters `row.value` in place: the row belongs to the caller's march and to nobody else.
  *  `tolerance` is the error allowed in each step, in the unit of the value. `fine` asks for the
- *  method of higher order, worth its cost for small tolerances. */
+ *  method of higher order, worth its cost for small tolerances. `observe` is told of each step taken, with the time since
+ *  the start, and ends the march by answering true. */
 export function march(
   row: Row,
   spells: readonly Spell[],
   tolerance: number,
   fine = tolerance <= 1e-4,
+  observe?: (seconds: number) => boolean,
 ): MarchReport {
   const n = row.value.length
   // For coarse answers the cheaper step wins, for fine ones the higher order.
@@ -141,12 +143,15 @@ export function march(
   let steps = 0
   let rejected = 0
   let step = 0
+  let before = 0
   for (const spell of spells) {
     // A microsecond moves nothing, and shorter spells would make the rate of heating infinite.
     if (!(spell.seconds > 1e-6)) continue
     const scale = 1 / (spell.stretch * spell.stretch)
     const rate = (spell.to - spell.from) / spell.seconds
     let t = 0
+    const start = before
+    before += spell.seconds
     while (t < spell.seconds * (1 - 1e-12)) {
       if (steps + rejected > stepLimit) return { steps, rejected, unfinished: true }
       const temperature = spell.from + rate * t
@@ -172,6 +177,7 @@ export function march(
         wanted = 0
         h *= Math.min(0.9, Math.max(0.1, grow))
       }
+      if (observe?.(start + t) === true) return { steps, rejected, unfinished: false }
     }
   }
   return { steps, rejected, unfinished: false }

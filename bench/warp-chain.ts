@@ -21,34 +21,43 @@ function ladder(): Warp {
   return column({ axis: 'x', before: [0, 0.21], from: 0, columns }).warp
 }
 
+/** The section a bar has when it is worked on: 20 mm, and the stack's height. */
+export const SECTION = 0.02
+
 /**
- * Twelve operations from the stack to the face: draw, restack, turn on the bias, draw, restack, draw, twist, draw,
- * fold and restack, quarter turn, draw, ladder. In order of working; layers = sheets · n1 · n2 · n3.
+ * Twelve operations from the stack to the face: drawn; cut and restacked n3; leant over; drawn; restacked n2; drawn;
+ * twisted; drawn; folded n1 times; turned on edge; drawn; laddered. In order of working; each drawing after a restack
+ * brings the section back, so that layers = sheets · n1 · n2 · n3.
  */
 export function chain(n1: number, n2: number, n3: number): Warp[] {
-  const size = { length: 0.05, height: 0.02 }
-  const back = (factor: number) =>
-    draw({ length: factor, width: Math.sqrt(1 / factor), height: Math.sqrt(1 / factor) })
+  const flat = (n: number) => draw({ length: n, width: 1, height: 1 / n })
+  const evenly = (n: number) => draw({ length: n * n, width: 1 / n, height: 1 / n })
   return [
-    back(2),
-    restack({ pieces: n1, ...size, kerf: 0.002 }),
+    evenly(1.1),
+    restack({ pieces: n3, length: 0.05, height: SECTION, kerf: 0.002 }),
     affine({
       rows: [
         [1, 0, 0],
-        [0, 0.8, 0.6],
-        [0, -0.6, 0.8],
+        [0, 1, 0],
+        [0, 0.35, 1],
       ],
     }),
-    back(1.5),
-    restack({ pieces: n2, ...size }),
-    back(3),
-    twist({ pitch: 0.04, phase: 0.1 }),
-    back(1.2),
-    restack({ pieces: n3, length: 0.25, height: 0.011, turn: 'folded' }),
+    flat(n3),
+    restack({ pieces: n2, length: 0.05, height: SECTION, kerf: 0.002 }),
+    flat(n2),
+    twist({ pitch: 0.024, phase: 0.1 }),
+    evenly(1.15),
+    restack({ pieces: n1, length: 0.1, height: SECTION, turn: 'folded' }),
     turn('quarter'),
-    back(1.6),
+    draw({ length: n1, width: 1 / n1, height: 1 }),
     ladder(),
   ]
+}
+
+/** Chains of other lengths: the middle of the twelve over and over. */
+export function chainOf(operations: number): Warp[] {
+  const whole = chain(2, 2, 3)
+  return Array.from({ length: operations }, (_, i) => whole[i % whole.length]!)
 }
 
 /** Which of two steels, from the height in a stack of alternate sheets. */

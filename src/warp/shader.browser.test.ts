@@ -3,7 +3,7 @@ import { chromium, type Browser } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { compile, type CompileOptions, type Points } from './evaluate.ts'
 import { warpKinds } from './kinds.ts'
-import { shaderText, TABLE_WIDTH } from './shader.ts'
+import { shaderText } from './shader.ts'
 import {
   affine,
   draw,
@@ -140,9 +140,9 @@ async function drawInBrowser(drawings: readonly Drawing[]): Promise<number[][]> 
           gl.bindFramebuffer(gl.FRAMEBUFFER, gl.createFramebuffer())
           gl.framebufferTexture2D(gl.FRAMEBUFFER, gl.COLOR_ATTACHMENT0, gl.TEXTURE_2D, target, 0)
           gl.uniform1i(gl.getUniformLocation(program, 'points'), 0)
-          gl.uniform1i(gl.getUniformLocation(program, 'warpTables'), 1)
+          gl.uniform1i(gl.getUniformLocation(program, 'pullBackTables'), 1)
           gl.uniform4fv(
-            gl.getUniformLocation(program, 'warpNumbers'),
+            gl.getUniformLocation(program, 'pullBackNumbers'),
             new Float32Array(drawing.numbers),
           )
           gl.viewport(0, 0, width, height)
@@ -154,7 +154,7 @@ async function drawInBrowser(drawings: readonly Drawing[]): Promise<number[][]> 
           return Array.from(result)
         })
       },
-      [drawings, TABLE_WIDTH] as const,
+      [drawings, shaderText([]).tableWidth] as const,
     )
   } finally {
     await page.close()

@@ -3,29 +3,33 @@ import { buildProgram, stepsOf, tableValues, type ChainOptions, type Stage } fro
 import type { Warp } from './warp.ts'
 
 /** Width of the texture that holds the tables, in entries. */
-export const TABLE_WIDTH = 1024
+const TABLE_WIDTH = 1024
 
 export interface ShaderText {
   /**
-   * GLSL ES 3.00: declarations and `void pullBack(…)`. Its parameters are, all `inout float`: x, y, z, then rates x, y, z
-   * for each direction; then, all `out float`: a branch for each step that has one, then the tail's outputs.
-   * Needs `precision highp float; precision highp sampler2D;` before it.
+   * GLSL ES 3.00: declarations and `void pullBack(…)`, or by another `name` (all of its globals begin with it, so that
+   * a tree's bars each have their own). Its parameters are, all `inout float`: x, y, z, then rates x, y, z for each
+   * direction; then, all `out float`: a branch for each step that has one, then the tail's outputs. Needs `precision
+   * highp float; precision highp sampler2D;` before it.
    */
   readonly text: string
+  /** Width of the tables' texture, in entries. */
+  readonly tableWidth: number
   /** Names of the function's parameters in order. */
   readonly parameters: readonly string[]
-  /** Values for `uniform vec4 warpNumbers[…]` (gl.uniform4fv); a slider changes these and nothing else. */
+  /** Values for `uniform vec4 pullBackNumbers[…]` (gl.uniform4fv); a slider changes these and nothing else. */
   numbers(warps: readonly Warp[], stages?: Pick<ChainOptions, 'head' | 'tail'>): Float32Array
-  /** Values for `uniform sampler2D warpTables`: R32F, TABLE_WIDTH wide; empty where there are no tables. */
+  /** Values for `uniform sampler2D pullBackTables`: R32F, `tableWidth` wide; empty where there are no tables. */
   tables(warps: readonly Warp[], stages?: Pick<ChainOptions, 'head' | 'tail'>): Float32Array
 }
 
 export function shaderText(
   warps: readonly Warp[],
-  options: Omit<ChainOptions, 'precision' | 'groupSize'> = {},
+  options: Omit<ChainOptions, 'precision' | 'groupSize'> & { readonly name?: string } = {},
 ): ShaderText {
   const program = buildProgram(warps, { ...options, precision: 'f32', groupSize: Infinity })
   const group = program.groups[0]!
+  const name = options.name ?? 'pullBack'
   const { starts } = tableValues(program, stepsOf(warps, options))
   const names = channelNames(program.channels, program.directions, program.branches.length)
   program.outputs.forEach(({ name, channel }) => (names[channel] = name))
@@ -36,29 +40,31 @@ export function shaderText(
     if (node.op === 'const') return literal(node.at)
     if (node.op === 'input') return names[node.at]!
     const slot = group.uniforms.get(node)
-    return slot === undefined ? values.get(node)! : `warpNumbers[${slot >> 2}].${'xyzw'[slot & 3]!}`
+    return slot === undefined
+      ? values.get(node)!
+      : `${name}Numbers[${slot >> 2}].${'xyzw'[slot & 3]!}`
   }
   const lines = group.order.map((node, i) => {
-    const name = `t${i}`
+    const local = `t${i}`
     const args = node.args.map(value)
-    values.set(node, name)
-    if (node.op !== 'fetch') return `  float ${name} = ${expression(node, args)};`
+    values.set(node, local)
+    if (node.op !== 'fetch') return `  float ${local} = ${expression(node, args)};`
     const at = starts[group.tables[node.table]!]! + node.at
-    return `  float ${name} = warpTable(int(${args[0]!}) + ${at});`
+    return `  float ${local} = ${name}Table(int(${args[0]!}) + ${at});`
   })
   const ends = group.writes.map(({ node }, i) => `  float e${i} = ${value(node)};`)
   const writes = group.writes.map(({ channel }, i) => `  ${names[channel]!} = e${i};`)
   const parameters = names.map((name, i) => `${i < firstOut ? 'inout' : 'out'} float ${name}`)
   const vectors = Math.max(1, Math.ceil(program.uniformCount / 4))
   const text = [
-    `uniform vec4 warpNumbers[${vectors}];`,
+    `uniform vec4 ${name}Numbers[${vectors}];`,
     ...(program.tables.length > 0
       ? [
-          'uniform highp sampler2D warpTables;',
-          `float warpTable(int i) { return texelFetch(warpTables, ivec2(i & ${TABLE_WIDTH - 1}, i >> ${Math.log2(TABLE_WIDTH)}), 0).r; }`,
+          `uniform highp sampler2D ${name}Tables;`,
+          `float ${name}Table(int i) { return texelFetch(${name}Tables, ivec2(i & ${TABLE_WIDTH - 1}, i >> ${Math.log2(TABLE_WIDTH)}), 0).r; }`,
         ]
       : []),
-    `void pullBack(${parameters.join(', ')}) {`,
+    `void ${name}(${parameters.join(', ')}) {`,
     ...lines,
     ...ends,
     ...writes,
@@ -67,6 +73,7 @@ export function shaderText(
   ].join('\n')
   return {
     text,
+    tableWidth: TABLE_WIDTH,
     parameters: names,
     numbers(newWarps, stages) {
       const all = new Float32Array(vectors * 4)

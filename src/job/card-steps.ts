@@ -1,7 +1,8 @@
 import type { Problem } from '#problem'
 import type { Size } from '#geometry'
-import { massOf, sharesOf, wholeCount } from '#billet'
+import { type Densities, massOf, sharesOf, wholeCount } from '#billet'
 import { CAUTIONS_DEFER, type Caution, type Heat, type Stock, cautions } from '#operations'
+import type { DoneStep } from '#planner'
 import type { Computed } from './compute-job.ts'
 import { heatsOf } from './plan-record.ts'
 
@@ -36,6 +37,31 @@ export interface CardTotals {
   readonly solved: readonly { readonly place: string; readonly value: number }[]
 }
 
+/** One step done as a row of a card. */
+export function cardStep({ bar, at, operation, step }: DoneStep, densities: Densities): CardStep {
+  const sum = (masses: Readonly<Record<string, number>>) =>
+    Object.values(masses).reduce((a, b) => a + b, 0)
+  const count = wholeCount(step.after.build)
+  return {
+    bar,
+    at,
+    title: operation.name,
+    size: step.after.size,
+    mass: massOf(step.after, densities),
+    laid: count.laid,
+    merged: count.merged,
+    heats: step.heats,
+    taken: step.taken,
+    losses: step.losses
+      .map((l) => ({ cause: l.cause, mass: sum(l.masses) }))
+      .filter((l) => l.mass > 0),
+    setAside: step.setAside.map((b) => ({ size: b.size, mass: massOf(b, densities) })),
+    notes: step.notes,
+    warnings: step.warnings,
+    cautions: operation.cautions.map((name) => ({ name, ...cautions[name] })),
+  }
+}
+
 /** The plan as the rows of a card, with its foot. */
 export function cardSteps(computed: Computed): {
   readonly steps: readonly CardStep[]
@@ -43,29 +69,7 @@ export function cardSteps(computed: Computed): {
   readonly cautionsDefer: string
 } {
   const { plan, densities, finishedMass, stackMass } = computed
-  const sum = (masses: Readonly<Record<string, number>>) =>
-    Object.values(masses).reduce((a, b) => a + b, 0)
-  const steps = plan.steps.map(({ bar, at, operation, step }): CardStep => {
-    const count = wholeCount(step.after.build)
-    return {
-      bar,
-      at,
-      title: operation.name,
-      size: step.after.size,
-      mass: massOf(step.after, densities),
-      laid: count.laid,
-      merged: count.merged,
-      heats: step.heats,
-      taken: step.taken,
-      losses: step.losses
-        .map((l) => ({ cause: l.cause, mass: sum(l.masses) }))
-        .filter((l) => l.mass > 0),
-      setAside: step.setAside.map((b) => ({ size: b.size, mass: massOf(b, densities) })),
-      notes: step.notes,
-      warnings: step.warnings,
-      cautions: operation.cautions.map((name) => ({ name, ...cautions[name] })),
-    }
-  })
+  const steps = plan.steps.map((done) => cardStep(done, densities))
   const tempers = plan.steps.reduce(
     (n, { step }) => n + step.heats.reduce((m, h) => m + (h.purpose === 'temper' ? h.count : 0), 0),
     0,

@@ -19,8 +19,11 @@ export {
   recordPlan,
   recordProblems,
 } from './plan-record.ts'
-export { type CardStep, type CardTotals, cardSteps } from './card-steps.ts'
+export { type CardStep, type CardTotals, cardStep, cardSteps } from './card-steps.ts'
+export { type Declared, type DeclaredOperation, type DeclaredSteel, declared } from './declared.ts'
+export { type SoFar, routeSoFar } from './so-far.ts'
 export { type SteelSheet, steelSheet, steelSheets } from './steel-sheet.ts'
 export { type CutOff, type Weighed, cutOffFor, readSides, weighBlock } from './weigh-bar.ts'
 export { type CountedStep, type Restack, countRestacks } from '#planner'
 export { DESIGN_DENSITY } from '#steel'
+export { type HeatColour, heatColour } from '#metallurgy'

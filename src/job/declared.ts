@@ -1,0 +1,60 @@
+import type { Parameters } from '#parameters'
+import { grades, lightnessOf } from '#steel'
+import { shopParameters } from '#shop'
+import { type Operation, operations } from '#operations'
+import { measuredParameters, wishParameters } from './read-job.ts'
+
+/** An operation as it is declared: what a form, a menu or a flag is made from. */
+export type DeclaredOperation = Pick<
+  Operation,
+  'name' | 'summary' | 'takes' | 'parameters' | 'loses' | 'cautions'
+> & {
+  /** Values it is known to work with, as a job file holds them. */
+  readonly example: Readonly<Record<string, unknown>>
+}
+
+/** A grade as it is chosen and drawn. */
+export interface DeclaredSteel {
+  readonly name: string
+  readonly aliases: readonly string[]
+  /** 0 black to 1 white, after the acid. */
+  readonly lightness: number
+  /** Carbon, wt%. */
+  readonly carbon: number
+  readonly family: string
+}
+
+/** Everything a job can hold, as plain data that can be sent anywhere. */
+export interface Declared {
+  readonly operations: readonly DeclaredOperation[]
+  readonly steels: readonly DeclaredSteel[]
+  readonly wishes: Parameters
+  readonly shop: Parameters
+  readonly measured: Parameters
+}
+
+export function declared(): Declared {
+  return {
+    operations: operations.map(
+      ({ name, summary, takes, parameters, loses, cautions, examples }) => ({
+        name,
+        summary,
+        takes,
+        parameters,
+        loses,
+        cautions,
+        example: examples[0]?.values ?? {},
+      }),
+    ),
+    steels: grades.map((grade) => ({
+      name: grade.name,
+      aliases: grade.aliases,
+      lightness: lightnessOf(grade),
+      carbon: grade.composition.C?.value ?? 0,
+      family: grade.family,
+    })),
+    wishes: wishParameters,
+    shop: shopParameters,
+    measured: measuredParameters,
+  }
+}

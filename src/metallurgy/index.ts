@@ -1,0 +1,2 @@
+/** Diffusion, scale, heating and cooling, transformation, hardening, tempering, etching. */
+export { type HeatColour, heatColour } from './heating/index.ts'

@@ -1,0 +1,2 @@
+/** What the fire takes from each face. */
+export { type Atmosphere, type ScaleLoss, atmospheres, oxidise } from './oxidise.ts'

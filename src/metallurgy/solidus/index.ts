@@ -1,0 +1,2 @@
+/** How near to burning. */
+export { type Overheating, checkOverheating, solidus } from './overheating.ts'

@@ -1,9 +1,9 @@
 import type { Composition } from '#steel'
 import { flowStress } from '../flow-stress/choose.ts'
-import { type LayerShare, stackStress } from '../flow-stress/stack.ts'
+import { type LayerShare, stackStress } from '../stack/stack.ts'
 import type { Basis, Estimate } from '../estimate.ts'
 import { platenPressure } from '../pressing/platen.ts'
-import type { Pass } from '../spread/draw.ts'
+import type { Bar, Pass } from '../spread/draw.ts'
 import {
   type Hammer,
   type Press,
@@ -50,6 +50,8 @@ export interface Judgement {
   /** Blows, or squeezes of a press, for the whole step. */
   readonly blows: Estimate
   readonly heats: number
+  /** The bar as it lies after each heat, the work shared evenly; m. */
+  readonly afterHeat: readonly Bar[]
   readonly rate: number
   readonly flowStress: Estimate
   /** What would make it possible, the likeliest first; empty when it can be done. */
@@ -78,6 +80,8 @@ interface Sum {
   readonly squeezes: number
   readonly rate: number
   readonly stress: Estimate
+  /** Share of the work of each pass. */
+  readonly shares: readonly number[]
 }
 
 const three = (e: Estimate) => [e.low, e.value, e.high] as const
@@ -86,6 +90,7 @@ function addUp(task: Task, tool: Tool): Sum {
   let work: [number, number, number] = [0, 0, 0]
   let force: [number, number, number] = [0, 0, 0]
   let squeezes = 0
+  const each: number[] = []
   let [worst, rate]: [Estimate | undefined, number] = [undefined, 0]
   for (const { before, after } of task.passes) {
     const strain = Math.log(Math.max(1, before.height / Math.max(1e-9, after.height)))
@@ -101,6 +106,7 @@ function addUp(task: Task, tool: Tool): Sum {
     const volume = before.height * before.width * before.length
     const area = length * after.width
     const [s, f] = [three(stress), three(factor)]
+    each.push(formingWork(volume, s[1], before.height, after.height, f[1]))
     work = work.map(
       (w, i) => w + formingWork(volume, s[i]!, before.height, after.height, f[i]!),
     ) as typeof work
@@ -112,7 +118,8 @@ function addUp(task: Task, tool: Tool): Sum {
     rate = Math.max(rate, passRate)
   }
   const stress = worst ?? stressOf(task.metal, 0.05, 1)
-  return { work, force, squeezes, rate, stress }
+  const shares = each.map((w) => (work[1] > 0 ? w / work[1] : 0))
+  return { work, force, squeezes, rate, stress, shares }
 }
 
 const fromMemory: Basis = {
@@ -133,6 +140,30 @@ function heatsFor(blows: number, perMinute: number, workingTime: number): number
   return Number.isFinite(blows)
     ? Math.max(blows > 0 ? 1 : 0, Math.ceil(blows / perHeat - 1e-9))
     : Infinity
+}
+
+/** The bar part of the way through a pass, by the share of its strain given. */
+function partWay({ before, after }: Pick<Pass, 'before' | 'after'>, share: number): Bar {
+  const at = (from: number, to: number) => (from > 0 && to > 0 ? from * (to / from) ** share : to)
+  return {
+    height: at(before.height, after.height),
+    width: at(before.width, after.width),
+    length: at(before.length, after.length),
+  }
+}
+
+function sizesAfter({ passes }: Task, { shares }: Sum, heats: number): Bar[] {
+  const last = passes.at(-1)
+  if (!last || !Number.isFinite(heats) || heats > 200) return last ? [last.after] : []
+  return Array.from({ length: heats }, (_, i) => {
+    let left = (i + 1) / heats
+    for (const [n, pass] of passes.entries()) {
+      const share = shares[n]!
+      if (left < share * (1 - 1e-9)) return partWay(pass, left / share)
+      left -= share
+    }
+    return last.after
+  })
 }
 
 function judgeHammer(task: Task, hammer: Hammer, sum: Sum): Judgement {
@@ -175,6 +206,7 @@ function judgeHammer(task: Task, hammer: Hammer, sum: Sum): Judgement {
     force: asEstimate(sum.force, sum.stress),
     blows: asEstimate(counts, sum.stress),
     heats,
+    afterHeat: sizesAfter(task, sum, heats),
     rate: sum.rate,
     flowStress: sum.stress,
     wouldDo,
@@ -234,6 +266,7 @@ function judgePress(task: Task, press: Press, sum: Sum): Judgement {
     force: asEstimate(sum.force, sum.stress),
     blows: asEstimate(squeezes, sum.stress),
     heats,
+    afterHeat: sizesAfter(task, sum, heats),
     rate: sum.rate,
     flowStress: sum.stress,
     wouldDo: verdict === 'can do' ? [] : wouldDo,

@@ -200,6 +200,19 @@ describe('judging a tool', () => {
     )
   })
 
+  it('says the size after each heat, ending at the size asked for, and keeps the volume', () => {
+    const { heats, afterHeat } = judgeTool(task(), hand)
+    expect(heats).toBeGreaterThan(1)
+    expect(afterHeat.length).toBe(heats)
+    expect(afterHeat.at(-1)!.height).toBeCloseTo(0.03, 12)
+    let before = bar.height
+    for (const { height, width, length } of afterHeat) {
+      expect(height).toBeLessThan(before)
+      expect(height * width * length).toBeCloseTo(bar.height * bar.width * bar.length, 12)
+      before = height
+    }
+  })
+
   it('nothing to do needs nothing, and the ends of every range stay numbers', () => {
     const none = judgeTool(task({ passes: [] }), hand)
     expect([none.work.value, none.blows.value, none.heats]).toEqual([0, 0, 0])

@@ -5,7 +5,7 @@ import { type Tool, blowEnergy, isPress } from '../machines/tools.ts'
 import { hotDryFactor } from '../pressing/friction.ts'
 import { flatPunchOverYield } from '../pressing/indentation.ts'
 import { narrowDies } from '../pressing/narrow-dies.ts'
-import type { Emblem } from './emblem.ts'
+import type { Emblem } from '../emblem/emblem.ts'
 
 export interface StampPlan {
   readonly emblem: Emblem
@@ -265,6 +265,11 @@ export function adviseStamp(plan: StampPlan, tool: Tool): StampAdvice {
   }
 }
 
+/** m/s (common practice). */
+const usualPressSpeed = 0.03
+
+const kilonewtons = (force: number) => Math.ceil(force / 5000) * 5
+
 function cures(
   plan: StampPlan,
   tool: Tool,
@@ -274,14 +279,20 @@ function cures(
 ): string[] {
   if (isPress(tool))
     return [
-      `A press of ${Math.ceil(force[1]! / 5000) * 5} to ${Math.ceil(force[2]! / 5000) * 5} kN.`,
+      `A press of ${kilonewtons(force[1]!)} to ${kilonewtons(force[2]!)} kN.`,
       `An emblem of ${Math.round(100 * Math.sqrt(tool.force / force[1]!))} % of the size, or only its outline raised.`,
       'Hotter metal, if it stands it.',
     ]
   const energy = blowEnergy(tool) * stampEfficiency.value
+  const slow = stressOf(
+    plan.metal,
+    strainOf(plan.depth, plan.emblem.stroke),
+    usualPressSpeed / (2 * Math.max(1e-4, plan.emblem.stroke)),
+  )
+  const squeezed = forcesAt(plan, slow, plan.depth)
   const reached = depthReached(plan, stress, blowsHeld * energy)
   return [
-    `A press of ${Math.ceil(force[1]! / 5000) * 5} kN does it in one squeeze.`,
+    `A press of ${kilonewtons(squeezed[1])} to ${kilonewtons(squeezed[2])} kN does it in one squeeze.`,
     `A head of ${Math.ceil((2 * work[1]!) / (blowsHeld * stampEfficiency.value * tool.speed ** 2))} kg at the same speed does it in ${blowsHeld} blows.`,
     `${blowsHeld} blows of this hammer reach ${showMillimetres(reached)}.`,
     'A guide or a struck die that finds its place again, for more blows.',

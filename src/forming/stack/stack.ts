@@ -1,7 +1,7 @@
 import type { Composition } from '#steel'
 import { type Estimate, solveRising } from '../estimate.ts'
-import { flowStress, steelStress } from './choose.ts'
-import type { State } from './state.ts'
+import { flowStress, steelStress } from '../flow-stress/choose.ts'
+import type { State } from '../flow-stress/state.ts'
 
 /** One kind of layer: its steel and its share of the stack's thickness (shares need not sum to 1). */
 export interface LayerShare {

@@ -3,7 +3,7 @@ import type { ValuesOf } from '#parameters'
 import type { Problem } from '#problem'
 import type { tangParameters } from './blade-parameters.ts'
 import { type FullerSizes, fullerDepth } from './fuller.ts'
-import { arcRadius, bevelHeight } from './grind.ts'
+import { arcRadius, bevelHeight, leastWheelRadius } from './grind.ts'
 import { type Blade, type BladeValues, filledIn } from './single-edged.ts'
 import { say, tooLarge } from './too-large.ts'
 
@@ -114,11 +114,13 @@ export function grindProblems(values: BladeValues, blade: Blade): Problem[] {
       ...tooLarge('belly', v.belly, rise(s0) / 4, 'the side would stand out past the spine'),
     )
   if (v.grind === 'hollow') {
-    const radius = Math.max(...stations.slice(0, -1).map((s) => leastWheel(high(s), rise(s))))
+    const radius = Math.max(
+      ...stations.slice(0, -1).map((s) => leastWheelRadius(high(s), rise(s), v.edgeThickness)),
+    )
     if (v.wheelDiameter < 2 * radius)
       problems.push({
         at: 'wheelDiameter',
-        what: `a wheel of ${say(v.wheelDiameter)} digs thinner behind the edge than the edge itself`,
+        what: `a wheel of ${say(v.wheelDiameter)} digs to less than half the edge’s thickness behind it`,
         why: `over a bevel of ${say(high(s0))} it leaves the edge behind`,
         try: [
           `wheelDiameter at least ${say(2 * radius)}`,
@@ -128,13 +130,6 @@ export function grindProblems(values: BladeValues, blade: Blade): Problem[] {
       })
   }
   return problems
-}
-
-/** Radius at which the hollow starts level at the edge: the chord's slope is the arc's half angle. */
-function leastWheel(high: number, rise: number): number {
-  if (!(rise > 0)) return Infinity
-  const chord = Math.hypot(high, rise)
-  return chord ** 2 / (2 * rise)
 }
 
 /** What is wrong with fullers cut in this field; `offset` 0 is the middle line of each. */

@@ -4,7 +4,7 @@ import { holeOutline, cutAway, roundHole } from './cut.ts'
 import type { Part } from './blade-parts.ts'
 import { joinParts } from './blade-parts.ts'
 import { fullerProblems } from './blade-checks.ts'
-import { type FullerSizes, fullerCut } from './fuller.ts'
+import { type FullerSizes, crossingFuller, fullerCut } from './fuller.ts'
 import type { Hole, PieceSolid } from './piece-kind.ts'
 import { type Result, ok } from '#problem'
 import { solidOf } from './solid.ts'
@@ -42,7 +42,7 @@ export function bladeSolid(making: BladeMaking): Result<PieceSolid> {
     start: shoulder + f.start,
     middle: (x: number) => f.middle(x - shoulder) + dy,
   }))
-  const cuts = fullers.map(fullerCut)
+  const cuts = fullers.map((f) => crossingFuller(fullerCut(f), field))
   const problems = fullerProblems(fullers, field, cutAway(field, cuts), shoulder)
   if (problems.length > 0) return { problems }
   const holes = making.holes.map((hole) => ({ ...hole, at: { x: hole.at.x, y: hole.at.y + dy } }))

@@ -15,13 +15,19 @@ export interface Cut {
 export function cutAway(field: HeightField, cuts: readonly Cut[]): HeightField {
   if (cuts.length === 0) return field
   const length = field.xBreaks[field.xBreaks.length - 1]
+  const places = cuts.map((cut) => {
+    const [from, to] = [Math.min(...cut.xBreaks), Math.max(...cut.xBreaks)]
+    return { cut, from, to, none: cut.yBreaks((from + to) / 2).map(() => -Infinity) }
+  })
   return {
     xBreaks: joinBreaks(length, [...field.xBreaks, ...cuts.flatMap((cut) => cut.xBreaks)]),
     yBreaks: (x) => {
       const own = field.yBreaks(x)
       return orderBreaks(own[0], own[own.length - 1], [
         ...own.slice(1, -1),
-        ...cuts.flatMap((cut) => cut.yBreaks(x)),
+        ...places.flatMap(({ cut, from, to, none }) =>
+          x > from && x < to ? cut.yBreaks(x) : none,
+        ),
       ])
     },
     top: (x, y) => cuts.reduce((z, cut) => z - cut.fromTop(x, y), field.top(x, y)),

@@ -67,6 +67,8 @@ export function daggerPart(v: DaggerValues): Part {
       v.ricassoLength + plunge,
       v.bladeLength / 2,
       v.bladeLength - v.pointLength,
+      v.bladeLength - v.pointLength / 8,
+      v.bladeLength - v.pointLength / 64,
     ],
     low: (s) => -half(s),
     high: half,

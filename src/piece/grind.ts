@@ -1,3 +1,5 @@
+import { findZero } from '#geometry'
+
 /** The section of a ground blade: half its thickness at a distance from the edge. */
 export interface Grind {
   /** Distances from the edge at which the face turns; always the same number. */
@@ -35,6 +37,22 @@ export function arcRadius(chord: number, sagitta: number): number {
 /** How far a wheel of this radius digs below a chord: r − √(r² − c²/4). */
 export function wheelSagitta(radius: number, chord: number): number {
   return radius - Math.sqrt(Math.max(0, radius * radius - (chord * chord) / 4))
+}
+
+/**
+ * Least wheel radius for a hollow of this height and rise that leaves the blade nowhere thinner
+ * than half its edge. A wheel too small dips by R(1 − cos φ) behind the edge, φ being the arc's
+ * half angle less the slope of its chord.
+ */
+export function leastWheelRadius(high: number, rise: number, edge: number): number {
+  const chord = Math.hypot(high, rise)
+  const level = rise > 0 ? chord ** 2 / (2 * rise) : Infinity
+  const dip = (radius: number) => {
+    const angle = Math.asin(Math.min(1, chord / (2 * radius))) - Math.atan2(rise, high)
+    return angle > 0 ? radius * (1 - Math.cos(angle)) : 0
+  }
+  if (!(edge > 0) || dip(chord / 2) <= edge / 4) return edge > 0 ? chord / 2 : level
+  return findZero((radius) => dip(radius) - edge / 4, chord / 2, Math.min(level, 1e3), 1e-9) + 1e-9
 }
 
 /**

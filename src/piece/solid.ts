@@ -32,10 +32,15 @@ export function solidOf(making: Making): PieceSolid {
   const { xBreaks } = field
   const length = xBreaks[xBreaks.length - 1]
   const thickness = (x: number, y: number) => Math.max(0, field.top(x, y) - field.bottom(x, y))
+  // Points come in columns: the span across is the same down a column.
+  let [spanAt, low, high] = [NaN, 0, 0]
   const inside = (x: number, y: number) => {
     if (!(x >= 0 && x <= length)) return false
-    const ys = field.yBreaks(x)
-    return y >= ys[0] && y <= ys[ys.length - 1] && field.top(x, y) > field.bottom(x, y)
+    if (x !== spanAt) {
+      const ys = field.yBreaks(x)
+      ;[spanAt, low, high] = [x, ys[0], ys[ys.length - 1]]
+    }
+    return y >= low && y <= high && field.top(x, y) > field.bottom(x, y)
   }
   const top = (x: number, y: number) => (inside(x, y) ? field.top(x, y) : 0)
   const bottom = (x: number, y: number) => (inside(x, y) ? field.bottom(x, y) : 0)
@@ -150,6 +155,7 @@ function belowHeight(field: HeightField, volume: number, height: number) {
       const [a, b] = [ys[i - 1], ys[i]]
       if (!(b > a)) continue
       if (!(field.top(x, (a + b) / 2) > field.bottom(x, (a + b) / 2))) continue
+      if (liesAbove(field, x, a, b, z)) continue
       const cuts = [
         a,
         ...[
@@ -168,8 +174,13 @@ function belowHeight(field: HeightField, volume: number, height: number) {
   return (z: number) => {
     if (z >= height / 2) return volume
     if (z <= -height / 2) return 0
-    return integrateAdaptively((x) => sectionBelow(x, z), field.xBreaks, 1e-8 * volume)
+    return integrateAdaptively((x) => sectionBelow(x, z), field.xBreaks, 2e-7 * volume)
   }
+}
+
+/** Whether the whole of a piece of the section lies above z: nothing of it to add. */
+function liesAbove(field: HeightField, x: number, a: number, b: number, z: number): boolean {
+  return [0.001, 0.25, 0.5, 0.75, 0.999].every((u) => field.bottom(x, a + (b - a) * u) >= z)
 }
 
 const PROBES = 8

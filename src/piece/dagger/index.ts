@@ -3,6 +3,7 @@ import { tangPart } from '../blade-parts.ts'
 import { tangProblems } from '../blade-checks.ts'
 import { bladeSolid } from '../blade-solid.ts'
 import { type DaggerValues, daggerPart, halfWidthOf, ridgeOf } from '../double-edged.ts'
+import { leastWheelRadius } from '../grind.ts'
 import type { PieceKind } from '../piece-kind.ts'
 import { say, tooLarge } from '../too-large.ts'
 import { daggerParameters } from './parameters.ts'
@@ -38,7 +39,7 @@ function problemsOf(v: DaggerValues): Problem[] {
   ]
 }
 
-/** The hollow may not be thinner behind the edge than at it: its arc starts level there. */
+/** The hollow may leave no less than half the edge's thickness behind it. */
 function hollowProblems(v: DaggerValues): Problem[] {
   if (v.section !== 'hollow-diamond') return []
   const [half, ridge] = [halfWidthOf(v), ridgeOf(v)]
@@ -46,14 +47,14 @@ function hollowProblems(v: DaggerValues): Problem[] {
     ...Array.from({ length: 33 }, (_, i) => {
       const s = (v.bladeLength * i) / 33
       const rise = (ridge(s) - v.edgeThickness) / 2
-      return (half(s) ** 2 + rise ** 2) / (2 * rise)
+      return leastWheelRadius(half(s), rise, v.edgeThickness)
     }),
   )
   if (v.wheelDiameter >= 2 * radius) return []
   return [
     {
       at: 'wheelDiameter',
-      what: `a wheel of ${say(v.wheelDiameter)} digs thinner behind the edge than the edge itself`,
+      what: `a wheel of ${say(v.wheelDiameter)} digs to less than half the edge’s thickness behind it`,
       why: 'half the width is too wide a hollow for so little rise from edge to ridge',
       try: [`wheelDiameter at least ${say(2 * radius)}`, 'a thicker middle', 'a narrower blade'],
     },

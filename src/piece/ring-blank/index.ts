@@ -94,7 +94,14 @@ export const ringBlank: PieceKind<typeof parameters> = {
     const field: HeightField = {
       xBreaks: joinBreaks(2 * outer, [
         outer,
-        ...[inner, mouth].flatMap((r) => [outer - r, outer + r]),
+        ...[
+          inner - opens / 8,
+          inner - opens / 64,
+          inner,
+          inner + opens / 64,
+          inner + opens / 8,
+          mouth,
+        ].flatMap((r) => [outer - r, outer + r]),
       ]),
       yBreaks: (x) => {
         const sides = [chord(mouth, x), chord(inner, x)]

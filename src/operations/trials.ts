@@ -7,6 +7,7 @@ import { type PieceSolid, findPieceKind } from '#piece'
 import { usualShop } from '#shop'
 import { type Billet, stretch } from '#billet'
 import { volumeAt } from './fire.ts'
+import { workBack } from './lengthen.ts'
 import type { Example, Operation, Smithy, Step } from './operation.ts'
 
 /** One try of an operation: values read, bars on the anvil, the shop; `told` says which it is. */
@@ -242,4 +243,37 @@ function freeze<T>(value: T): T {
     Object.values(value).forEach(freeze)
   }
   return value
+}
+
+/** One step done in the usual shop with values as a job file writes them; a problem throws. */
+export function tryOut(
+  operation: Operation,
+  raw: Readonly<Record<string, unknown>>,
+  ...before: readonly Billet[]
+): Step {
+  const step = attempt(operation, raw, ...before)
+  if (step.problems) throw new Error(step.problems.map((p) => `${p.at}: ${p.what}`).join('; '))
+  return step.ok
+}
+
+/** The same, problems and all. */
+export function attempt(
+  operation: Operation,
+  raw: Readonly<Record<string, unknown>>,
+  ...before: readonly Billet[]
+): Result<Step> {
+  const trial = trialOf(operation, { values: raw, before }, raw, 'tried out')
+  return trial.problems ? trial : done(operation, trial.ok)
+}
+
+/** The sizes bars must have before a step for what is wanted after it. */
+export function workedBack(
+  operation: Operation,
+  demand: Size,
+  raw: Readonly<Record<string, unknown>>,
+  ...before: readonly Billet[]
+): Result<readonly Size[]> {
+  const trial = trialOf(operation, { values: raw, before }, raw, 'tried out')
+  if (trial.problems) return trial
+  return workBack(operation, demand, trial.ok.values, before, trial.ok.smithy)
 }

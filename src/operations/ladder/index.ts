@@ -73,7 +73,7 @@ export const ladder = operation({
   examples: [
     {
       values: { depth: '1/4 in', width: '1/4 in', pitch: '1/2 in' },
-      before: [samplePack(200, 32, 19.05, 31)],
+      before: [samplePack(200, 32, 19.05, 15)],
     },
     {
       values: {

@@ -1,4 +1,5 @@
 import { declare } from '#parameters'
+import { size } from '../size-parameter.ts'
 import { ok } from '#problem'
 import type { PieceKind } from '../piece-kind.ts'
 import { edgeDrop } from '../plate.ts'
@@ -7,30 +8,9 @@ import { solidOf } from '../solid.ts'
 import { tooLarge } from '../too-large.ts'
 
 const parameters = declare({
-  length: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 10,
-    default: '300 mm',
-    help: 'Length of the bar.',
-  },
-  width: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 1,
-    default: '30 mm',
-    help: 'Width of the bar.',
-  },
-  thickness: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-4,
-    max: 1,
-    default: '30 mm',
-    help: 'Thickness of the bar.',
-  },
+  length: size('300 mm', 1e-3, 10, 'Length of the bar.'),
+  width: size('30 mm', 1e-3, 1, 'Width of the bar.'),
+  thickness: size('30 mm', 5e-4, 1, 'Thickness of the bar.'),
   section: {
     form: 'choice',
     options: {
@@ -46,14 +26,7 @@ const parameters = declare({
     default: 'square',
     help: 'How the four long edges of a rectangular bar are left.',
   },
-  edgeSize: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.1,
-    default: '1 mm',
-    help: 'Radius or chamfer of the long edges.',
-  },
+  edgeSize: size('1 mm', 0, 0.1, 'Radius or chamfer of the long edges.'),
 })
 
 /** Chamfer of a regular octagon as a share of its width across flats: (2 − √2)/2. */

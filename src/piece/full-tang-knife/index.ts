@@ -1,4 +1,5 @@
 import { type ValuesOf, declare } from '#parameters'
+import { size, sizeIfGiven } from '../size-parameter.ts'
 import type { Problem } from '#problem'
 import { bladeProblems, grindProblems } from '../blade-checks.ts'
 import { bladeParameters, fullersParameter } from '../blade-parameters.ts'
@@ -10,83 +11,28 @@ import { bladeOf, filledIn } from '../single-edged.ts'
 import { say, tooLarge } from '../too-large.ts'
 
 const hole = declare({
-  diameter: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-4,
-    max: 0.03,
-    default: '6 mm',
-    help: 'Diameter of the hole.',
-  },
-  fromShoulder: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.3,
-    default: '30 mm',
-    help: 'From the shoulder to its middle.',
-  },
-  offset: {
-    form: 'quantity',
-    of: 'length',
-    min: -0.05,
-    max: 0.05,
-    default: '0 mm',
-    help: 'From the middle line of the handle, towards the spine.',
-  },
+  diameter: size('6 mm', 5e-4, 0.03, 'Diameter of the hole.'),
+  fromShoulder: size('30 mm', 0, 0.3, 'From the shoulder to its middle.'),
+  offset: size('0 mm', -0.05, 0.05, 'From the middle line of the handle, towards the spine.'),
 })
 
 const parameters = declare({
   ...bladeParameters,
   ...fullersParameter,
-  handleLength: {
-    form: 'quantity',
-    of: 'length',
-    min: 0.02,
-    max: 0.4,
-    default: '110 mm',
-    help: 'From shoulder to butt.',
-  },
-  handleWidth: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-3,
-    max: 0.1,
-    optional: true,
-    help: 'Width of the tang at the shoulder; as the ricasso if left out.',
-  },
-  handleWidthMiddle: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-3,
-    max: 0.1,
-    default: '24 mm',
-    help: 'Width half way.',
-  },
-  handleWidthButt: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-3,
-    max: 0.1,
-    default: '28 mm',
-    help: 'Width at the butt.',
-  },
-  buttRadius: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.05,
-    default: '8 mm',
-    help: 'Radius of the two corners of the butt.',
-  },
-  buttThickness: {
-    form: 'quantity',
-    of: 'length',
-    min: 3e-4,
-    max: 0.03,
-    optional: true,
-    help: 'Thickness at the butt of a tapered tang; as the spine if left out.',
-  },
+  handleLength: size('110 mm', 0.02, 0.4, 'From shoulder to butt.'),
+  handleWidth: sizeIfGiven(
+    5e-3,
+    0.1,
+    'Width of the tang at the shoulder; as the ricasso if left out.',
+  ),
+  handleWidthMiddle: size('24 mm', 5e-3, 0.1, 'Width half way.'),
+  handleWidthButt: size('28 mm', 5e-3, 0.1, 'Width at the butt.'),
+  buttRadius: size('8 mm', 0, 0.05, 'Radius of the two corners of the butt.'),
+  buttThickness: sizeIfGiven(
+    3e-4,
+    0.03,
+    'Thickness at the butt of a tapered tang; as the spine if left out.',
+  ),
   pins: {
     form: 'list',
     item: hole,

@@ -1,5 +1,6 @@
 import { type HeightField } from '#geometry'
 import { declare } from '#parameters'
+import { size } from '../size-parameter.ts'
 import { ok } from '#problem'
 import type { PieceKind } from '../piece-kind.ts'
 import { plateField, slotCut } from '../plate.ts'
@@ -8,86 +9,31 @@ import { tooLarge } from '../too-large.ts'
 import { trackPath } from '../ball-groove.ts'
 
 const parameters = declare({
-  length: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-3,
-    max: 0.5,
-    default: '70 mm',
-    help: 'Length of the guard, along its slot.',
-  },
-  width: {
-    form: 'quantity',
-    of: 'length',
-    min: 3e-3,
-    max: 0.2,
-    default: '18 mm',
-    help: 'Width of the guard, across its slot.',
-  },
-  thickness: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-4,
-    max: 0.1,
-    default: '8 mm',
-    help: 'Thickness at the slot, along the blade.',
-  },
-  cornerRadius: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.1,
-    default: '9 mm',
-    help: 'Radius of the corners seen along the blade; half the width makes round ends.',
-  },
-  edgeRadius: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.05,
-    default: '1 mm',
-    help: 'Rounding of the edges round both faces.',
-  },
-  dome: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.05,
-    default: '0 mm',
-    help: 'How much thinner the front face leaves the two ends than the middle.',
-  },
-  slotLength: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.3,
-    default: '22 mm',
-    help: 'Length of the slot for the tang; 0 for none.',
-  },
-  slotWidth: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.1,
-    default: '5 mm',
-    help: 'Width of the slot.',
-  },
-  slotEndRadius: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.05,
-    default: '0 mm',
-    help: 'Radius of the slot’s corners; half its width makes round ends.',
-  },
-  slotOffset: {
-    form: 'quantity',
-    of: 'length',
-    min: -0.2,
-    max: 0.2,
-    default: '0 mm',
-    help: 'Middle of the slot from the middle of the guard, along it.',
-  },
+  length: size('70 mm', 5e-3, 0.5, 'Length of the guard, along its slot.'),
+  width: size('18 mm', 3e-3, 0.2, 'Width of the guard, across its slot.'),
+  thickness: size('8 mm', 5e-4, 0.1, 'Thickness at the slot, along the blade.'),
+  cornerRadius: size(
+    '9 mm',
+    0,
+    0.1,
+    'Radius of the corners seen along the blade; half the width makes round ends.',
+  ),
+  edgeRadius: size('1 mm', 0, 0.05, 'Rounding of the edges round both faces.'),
+  dome: size(
+    '0 mm',
+    0,
+    0.05,
+    'How much thinner the front face leaves the two ends than the middle.',
+  ),
+  slotLength: size('22 mm', 0, 0.3, 'Length of the slot for the tang; 0 for none.'),
+  slotWidth: size('5 mm', 0, 0.1, 'Width of the slot.'),
+  slotEndRadius: size(
+    '0 mm',
+    0,
+    0.05,
+    'Radius of the slot’s corners; half its width makes round ends.',
+  ),
+  slotOffset: size('0 mm', -0.2, 0.2, 'Middle of the slot from the middle of the guard, along it.'),
 })
 
 /** Guard or bolster: the blade passes along z. */

@@ -1,42 +1,15 @@
 import { declare } from '#parameters'
+import { size } from '../size-parameter.ts'
 import { ok } from '#problem'
 import type { PieceKind } from '../piece-kind.ts'
 import { prismField } from '../prism.ts'
 import { solidOf } from '../solid.ts'
 
 const parameters = declare({
-  length: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 5,
-    default: '150 mm',
-    help: 'Length of the ingot.',
-  },
-  topWidth: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 1,
-    default: '40 mm',
-    help: 'Width of the upper face.',
-  },
-  bottomWidth: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 1,
-    default: '50 mm',
-    help: 'Width of the lower face.',
-  },
-  thickness: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 1,
-    default: '25 mm',
-    help: 'Height between the two faces.',
-  },
+  length: size('150 mm', 1e-3, 5, 'Length of the ingot.'),
+  topWidth: size('40 mm', 1e-3, 1, 'Width of the upper face.'),
+  bottomWidth: size('50 mm', 1e-3, 1, 'Width of the lower face.'),
+  thickness: size('25 mm', 1e-3, 1, 'Height between the two faces.'),
 })
 
 /** Ingot of trapezoid section. */

@@ -2,44 +2,21 @@ import { type HeightField } from '#geometry'
 import { joinBreaks, orderBreaks } from '../breaks.ts'
 import { holeOutline } from '../cut.ts'
 import { declare } from '#parameters'
+import { size, sizeIfGiven } from '../size-parameter.ts'
 import { type Problem, ok } from '#problem'
 import type { PieceKind } from '../piece-kind.ts'
 import { solidOf } from '../solid.ts'
 import { say } from '../too-large.ts'
 
 const parameters = declare({
-  insideDiameter: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 0.5,
-    default: '19 mm',
-    help: 'Bore of the ring at its narrowest.',
-  },
-  outsideDiameter: {
-    form: 'quantity',
-    of: 'length',
-    min: 2e-3,
-    max: 0.6,
-    default: '24 mm',
-    help: 'Outside diameter.',
-  },
-  width: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-4,
-    max: 0.2,
-    default: '8 mm',
-    help: 'Width of the band, along the bore.',
-  },
-  comfortRadius: {
-    form: 'quantity',
-    of: 'length',
-    min: 5e-4,
-    max: 1,
-    optional: true,
-    help: 'Radius of the bore’s crown, so that it opens to both faces; a straight bore if left out.',
-  },
+  insideDiameter: size('19 mm', 1e-3, 0.5, 'Bore of the ring at its narrowest.'),
+  outsideDiameter: size('24 mm', 2e-3, 0.6, 'Outside diameter.'),
+  width: size('8 mm', 5e-4, 0.2, 'Width of the band, along the bore.'),
+  comfortRadius: sizeIfGiven(
+    5e-4,
+    1,
+    'Radius of the bore’s crown, so that it opens to both faces; a straight bore if left out.',
+  ),
 })
 
 /** Ring blank: the bore stands upright, along z. */

@@ -1,26 +1,13 @@
 import { declare } from '#parameters'
+import { size } from '../size-parameter.ts'
 import { ok } from '#problem'
 import type { PieceKind } from '../piece-kind.ts'
 import { prismField } from '../prism.ts'
 import { solidOf } from '../solid.ts'
 
 const parameters = declare({
-  length: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 10,
-    default: '300 mm',
-    help: 'Length of the bar.',
-  },
-  diameter: {
-    form: 'quantity',
-    of: 'length',
-    min: 1e-3,
-    max: 1,
-    default: '12 mm',
-    help: 'Diameter of the bar.',
-  },
+  length: size('300 mm', 1e-3, 10, 'Length of the bar.'),
+  diameter: size('12 mm', 1e-3, 1, 'Diameter of the bar.'),
 })
 
 /** Round bar. */

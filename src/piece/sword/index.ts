@@ -1,4 +1,5 @@
 import { declare } from '#parameters'
+import { size } from '../size-parameter.ts'
 import { bladeProblems, grindProblems, tangProblems } from '../blade-checks.ts'
 import { bladeParameters, fullersParameter, tangParameters } from '../blade-parameters.ts'
 import { hiddenTangBlade } from '../hidden-tang-blade.ts'
@@ -26,14 +27,12 @@ const parameters = declare({
   tangWidth: { ...tangWidth, default: '24 mm' },
   tangEndWidth: { ...tangEndWidth, default: '14 mm' },
   tangEndThickness: { ...tangEndThickness, default: '4 mm' },
-  curve: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.2,
-    default: '0 mm',
-    help: 'Depth of the curve: how far the middle of the spine stands off the straight line from shoulder to point.',
-  },
+  curve: size(
+    '0 mm',
+    0,
+    0.2,
+    'Depth of the curve: how far the middle of the spine stands off the straight line from shoulder to point.',
+  ),
 })
 
 /** Single-edged sword. */

@@ -3,10 +3,18 @@ import { type Axis, axisLength } from '#geometry'
 import { printQuantity } from '#units'
 import { type PieceSolid, contradictions, weigh } from '#piece'
 import { DESIGN_DENSITY, type Grade, densityOf, findGrade, grades } from '#steel'
-import { type Billet, type Densities, countLayers, flatAxis, massOf, sharesOf } from '#billet'
+import {
+  type Billet,
+  type Build,
+  type Densities,
+  countLayers,
+  flatAxis,
+  massOf,
+  sharesOf,
+} from '#billet'
 import type { Smithy } from '#operations'
 import { type Plan, planRoute } from '#planner'
-import type { Job } from './job.ts'
+import type { Job, Wanted } from './job.ts'
 
 export interface ComputeOptions {
   readonly signal?: AbortSignal
@@ -55,9 +63,9 @@ export function computeJob(job: Job, options: ComputeOptions = {}): Result<Compu
   onProgress?.(0, 'the piece')
   let solid: PieceSolid | undefined
   if (job.piece) {
-    const built = job.piece.kind.build(job.piece.values as never)
-    if (built.problems) return { problems: within('piece', built.problems) }
-    solid = built.ok
+    const piece = buildPiece(job.piece)
+    if (piece.problems) return { problems: within('piece', piece.problems) }
+    solid = piece.ok
   }
   const smithy: Smithy = { shop: job.shop, densities, piece: solid }
   onProgress?.(0.1, 'the route')
@@ -86,11 +94,36 @@ export function computeJob(job: Job, options: ComputeOptions = {}): Result<Compu
   }
 }
 
+/** Pieces built lately: most edits of a job leave its piece as it is, and a solid is slow to build. */
+const built = new Map<string, Result<PieceSolid>>()
+const KEPT = 8
+
+/** The solid of a piece as asked for, or what is wrong with its sizes. */
+export function buildPiece({ kind, values }: Wanted): Result<PieceSolid> {
+  const key = `${kind.name} ${JSON.stringify(values)}`
+  const known = built.get(key)
+  if (known) return known
+  const solid = kind.build(values as never)
+  built.set(key, solid)
+  if (built.size > KEPT) built.delete(built.keys().next().value as string)
+  return solid
+}
+
+/** Work that leaves the lines of the face where they are: it only takes metal off, or dents it here and there. */
+const leavesLines = ['stamp', 'ground', 'grind to shape', 'groove', 'drill']
+
+function asLaid(build: Build): Build {
+  return build.form === 'worked' && (build.shares || leavesLines.includes(build.by))
+    ? asLaid(build.of)
+    : build
+}
+
 /** Lines per metre where the layers stand square to the length or the width of the face. */
 export function faceLines(billet: Billet): FaceLines | undefined {
-  const axis = flatAxis(billet.build)
+  const build = asLaid(billet.build)
+  const axis = flatAxis(build)
   if (axis === undefined || axis === 'z') return undefined
-  const { merged } = countLayers(billet.build, axis)
+  const { merged } = countLayers(build, axis)
   return merged > 1 ? { along: axis, perMetre: merged / billet.size[axisLength[axis]] } : undefined
 }
 

@@ -7,6 +7,7 @@ export {
   type ComputeOptions,
   type Computed,
   type FaceLines,
+  buildPiece,
   computeJob,
   densitiesFor,
   densityNamed,

@@ -2,7 +2,7 @@ import { type Problem, within } from '#problem'
 import type { Billet } from '#billet'
 import type { Smithy } from '#operations'
 import type { DoneStep, PlannedStep } from '#planner'
-import { densitiesFor } from './compute-job.ts'
+import { buildPiece, densitiesFor } from './compute-job.ts'
 import type { Job } from './job.ts'
 
 /** A route as far as it goes forward, and what stopped each bar that did not get to its end. */
@@ -17,7 +17,7 @@ export interface SoFar {
  * else from its first guess. For showing a job that is being written.
  */
 export function routeSoFar(job: Job, solved: Readonly<Record<string, number>> = {}): SoFar {
-  const built = job.piece?.kind.build(job.piece.values as never)
+  const built = job.piece && buildPiece(job.piece)
   const smithy: Smithy = {
     shop: job.shop,
     densities: densitiesFor(job.steels),

@@ -67,7 +67,7 @@ describe('heat treatment', () => {
 
   it('etches what a still bath can, and says where it cannot', () => {
     const hard = { ...bar, temper: 'tempered' as const }
-    // 30 min at 0.5 to 4 µm a minute: 15 to 120 µm.
+    // 15 min at 0.5 to 4 µm a minute: 7.5 to 60 µm.
     expect(stepOf(etch, { depth: '50 µm' }, hard).warnings).toEqual([])
     expect(stepOf(etch, { depth: '200 µm' }, hard).warnings[0].try[0]).toMatch(/more or longer/)
     const step = stepOf(etch, { depth: '50 µm' }, hard)

@@ -32,8 +32,8 @@ const parameters = declare({
     of: 'time',
     min: 5,
     max: 36000,
-    default: '10 min',
-    help: 'Time in the bath, each time',
+    default: '5 min',
+    help: 'Time in the bath, each time (common practice: 5 to 15 min in all; practice read: up to three times 15 min)',
   },
   times: {
     form: 'count',

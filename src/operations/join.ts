@@ -22,6 +22,8 @@ export interface Laying {
   /** In the words of the account: `3 bars side by side`. */
   readonly how: string
   readonly spare: Axis
+  /** Pieces that are bright already, off the rack: laid as they are. */
+  readonly bright?: ReadonlySet<Billet>
 }
 
 /**
@@ -30,7 +32,7 @@ export interface Laying {
  */
 export function layTogether(
   pieces: readonly Billet[],
-  { axis, cleanUp, how, spare }: Laying,
+  { axis, cleanUp, how, spare, bright }: Laying,
   densities: Densities,
 ): Result<Together> {
   const side = axisLength[axis]
@@ -39,7 +41,8 @@ export function layTogether(
   const warnings: Problem[] = []
   let lost = 0
   for (const [i, piece] of pieces.entries()) {
-    const off = { low: i === 0 ? 0 : cleanUp, high: i === pieces.length - 1 ? 0 : cleanUp }
+    const each = bright?.has(piece) ? 0 : cleanUp
+    const off = { low: i === 0 ? 0 : each, high: i === pieces.length - 1 ? 0 : each }
     const clean =
       axis === 'x'
         ? takeOff(piece, { x: off }, 'ground', densities)

@@ -1,4 +1,4 @@
-import { type Problem, type Result, failed, ok } from '#problem'
+import { type Problem, failed, ok } from '#problem'
 import { SAME_LENGTH } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
@@ -125,6 +125,7 @@ export const clad: Operation = operation({
     const setAside: Billet[] = []
     const added: Record<string, number> = {}
     const taken: Stock[] = []
+    const bright = new Set<Billet>()
     /** Like pieces cut to the common length and width. */
     const pieces = (bar: Billet, count: number): Billet[] => {
       const sawn = saw(bar, alike(count, length), cut, densities)
@@ -145,18 +146,29 @@ export const clad: Operation = operation({
       const { sheet, stock } = sheets(steel, { length, width, height: layer.thickness }, densities)
       added[steel] = (added[steel] ?? 0) + stock.mass
       taken.push(stock)
+      bright.add(sheet)
       return [sheet, sheet]
     }
     const [middle] = pieces(core, 1)
     const outside = pair(outer(values))
     const next = values.layers === 'five' ? pair(inner(values)) : []
     const upper = [...next.slice(1), outside[1]]
-    const lower = [outside[0], ...next.slice(0, 1)].map((bar) => ({
-      ...bar,
-      build: turnBuild(bar.build, over),
-    }))
+    const lower = [outside[0], ...next.slice(0, 1)].map((bar) =>
+      bright.has(bar) ? bar : { ...bar, build: turnBuild(bar.build, over) },
+    )
     if (!middle || !outside[1]) return failed(tooShort(cut))
-    const laid = layBars([...lower, middle, ...upper], clean, core.spare, densities)
+    const row = [...lower, middle, ...upper]
+    const laid = layTogether(
+      row,
+      {
+        axis: 'z',
+        cleanUp: clean,
+        how: `${row.length} layers clad`,
+        spare: core.spare,
+        bright,
+      },
+      densities,
+    )
     if (laid.problems) return laid
     return ok(
       step(laid.ok.after, {
@@ -261,24 +273,6 @@ function sheets(steel: string, size: Billet['size'], densities: Densities) {
     mass: 2 * sheet.volume * densities[steel],
   }
   return { sheet, stock }
-}
-
-/** Every face that meets another ground clean, plain sheets too: mill scale does not weld. */
-function layBars(
-  row: readonly Billet[],
-  cleanUp: number,
-  spare: Billet['spare'],
-  densities: Densities,
-): Result<{
-  readonly after: Billet
-  readonly ground: Loss
-  readonly warnings: readonly Problem[]
-}> {
-  return layTogether(
-    row,
-    { axis: 'z', cleanUp, how: `${row.length} layers clad`, spare },
-    densities,
-  )
 }
 
 function notFlat(): Problem {

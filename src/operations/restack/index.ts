@@ -1,22 +1,14 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import {
-  type Billet,
-  type Build,
-  type Laid,
-  barVolume,
-  massesOf,
-  outermost,
-  peel,
-  solid,
-  stackAlong,
-  turnBuild,
-} from '#billet'
+import { type Billet, type Turn, barVolume, layered, outermost, solid, turnBuild } from '#billet'
 import { takeOff } from '../fire.ts'
-import { layersLost } from '../forge-in-heats.ts'
-import { type Loss, type Stock, operation, step } from '../operation.ts'
-import { samplePack } from '../samples.ts'
+import { layTogether } from '../join.ts'
+import { type Stock, operation, step } from '../operation.ts'
+import { sampleBar, samplePack } from '../samples.ts'
+import { alike, saw } from '../saw.ts'
+import { cleanUp, crop, kerf } from '../usual.ts'
+import { unwelded } from '../welds.ts'
 
 const parameters = declare({
   pieces: { form: 'count', min: 2, max: 64, help: 'How many pieces the bar is cut into' },
@@ -31,30 +23,9 @@ const parameters = declare({
     default: 'straight',
     help: 'Which way up the pieces are laid',
   },
-  crop: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.2,
-    optional: true,
-    help: "Cut off each end first; left out, the shop's",
-  },
-  kerf: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.01,
-    optional: true,
-    help: "Lost in each cut; left out, the shop's",
-  },
-  cleanUp: {
-    form: 'quantity',
-    of: 'length',
-    min: 0,
-    max: 0.005,
-    optional: true,
-    help: "Ground off each mated face; left out, the shop's",
-  },
+  crop,
+  kerf,
+  cleanUp,
   between: {
     form: 'steel',
     optional: true,
@@ -70,27 +41,34 @@ const parameters = declare({
   },
 })
 
-const rolled = {
-  x: { was: 'x' },
-  y: { was: 'y', reversed: true },
-  z: { was: 'z', reversed: true },
-} as const
-const endForEnd = {
-  x: { was: 'x', reversed: true },
-  y: { was: 'y', reversed: true },
-  z: { was: 'z' },
-} as const
-const folded = {
-  x: { was: 'x', reversed: true },
-  y: { was: 'y' },
-  z: { was: 'z', reversed: true },
-} as const
-const laid = {
+/** Turn of every other piece. */
+const turns: Readonly<Record<string, Turn | undefined>> = {
   straight: undefined,
-  'rolled over': rolled,
-  'end for end': endForEnd,
-  folded,
-} as const
+  'rolled over': {
+    x: { was: 'x' },
+    y: { was: 'y', reversed: true },
+    z: { was: 'z', reversed: true },
+  },
+  'end for end': {
+    x: { was: 'x', reversed: true },
+    y: { was: 'y', reversed: true },
+    z: { was: 'z' },
+  },
+  folded: {
+    x: { was: 'x', reversed: true },
+    y: { was: 'y' },
+    z: { was: 'z', reversed: true },
+  },
+}
+
+/** Five layers that cross a bar of this length, mm. */
+function acrossTheBar(length: number) {
+  const sheets = Array.from({ length: 5 }, (_, i) => ({
+    steel: i % 2 === 0 ? '1095' : '15N20',
+    thickness: length / 5000,
+  }))
+  return layered('x', sheets)
+}
 
 /** Cuts the bar into pieces and lays them one on another, clean face to clean face. */
 export const restack = operation({
@@ -122,90 +100,79 @@ export const restack = operation({
       values: { pieces: 64, lay: 'end for end', cleanUp: '0.05 mm', kerf: '1 mm' },
       before: [samplePack(1000, 30, 12)],
     },
+    {
+      values: { pieces: 2, lay: 'folded' },
+      before: [{ ...samplePack(120, 30, 20), build: acrossTheBar(120) }],
+    },
+    { values: { pieces: 2 }, before: [sampleBar(200, 12, 12, 'W2', 'round')] },
   ],
   forward([before], values, { shop, densities }) {
+    const loose = unwelded(before, 'sawing it up')
+    if (loose) return failed(loose)
     const n = values.pieces
-    const crop = values.crop ?? shop.crop
-    const kerf = values.kerf ?? shop.kerf
-    const g = values.cleanUp ?? shop.cleanUp
-    const cropped = takeOff(before, { x: { low: crop, high: crop } }, 'crop', densities)
-    const sawn =
-      cropped && takeOff(cropped.after, { x: { low: 0, high: (n - 1) * kerf } }, 'kerf', densities)
-    if (!sawn) return failed(tooShort(before, n, crop, kerf))
-    const { after: bar } = sawn
-    const height = bar.size.height
-    if (2 * g >= height) return failed(groundThrough(height, g))
+    const ends = values.crop ?? shop.crop
+    const cut = values.kerf ?? shop.kerf
+    const clean = values.cleanUp ?? shop.cleanUp
+    const short = failed(tooShort(before, n, ends, cut))
+    const cropped = takeOff(before, { x: { low: ends, high: ends } }, 'crop', densities)
+    if (!cropped) return short
+    const { after: bar } = cropped
+    const length = (bar.size.length - (n - 1) * cut) / n
+    const sawn = length > 0 ? saw(bar, alike(n, length), cut, densities) : undefined
+    if (!sawn) return short
 
-    const length = bar.size.length / n
-    const pieces: Laid[] = []
-    let lost = 0
-    for (let i = 0; i < n; i++) {
-      const turn = i % 2 === 1 ? laid[values.lay] : undefined
-      const build: Build = turn ? turnBuild(bar.build, turn) : bar.build
-      const low = i === 0 ? 0 : g
-      const high = i === n - 1 ? 0 : g
-      const peeled = peel(build, 'z', low, high, height)
-      lost += peeled.lost.low + peeled.lost.high
-      const thickness = height - low - high
-      if (i > 0 && values.between !== undefined) {
-        const sheet = { length, width: bar.size.width, height: values.sheet }
-        pieces.push({
-          build: solid(values.between, values.sheet),
-          thickness: values.sheet,
-          volume: barVolume(sheet, 'rectangle'),
-        })
-      }
-      pieces.push({
-        build: sharing(peeled.build, pieces),
-        thickness,
-        volume: (bar.volume / n) * (thickness / height),
-      })
-    }
-    const size = {
-      length,
-      width: bar.size.width,
-      height: pieces.reduce((sum, p) => sum + p.thickness, 0),
-    }
-    const after: Billet = {
-      ...bar,
-      size,
-      shape: bar.shape === 'cut' ? 'cut' : 'rectangle',
-      volume: pieces.reduce((sum, p) => sum + p.volume, 0),
-      build: stackAlong('z', pieces, `${n} pieces laid ${values.lay}`),
-      bond: 'loose',
-      worked: 1,
-    }
+    const row: Billet[] = []
+    const bright = new Set<Billet>()
     const added: Record<string, number> = {}
     const taken: Stock[] = []
-    if (values.between !== undefined) {
-      const sheets = { length, width: size.width, height: values.sheet * (n - 1) }
-      const mass = barVolume(sheets, 'rectangle') * densities[values.between]
+    const sheet =
+      values.between === undefined ? undefined : sheetOf(values.between, values.sheet, bar, length)
+    if (sheet) bright.add(sheet)
+    for (const [i, piece] of sawn.pieces.entries()) {
+      const turn = i % 2 === 1 ? turns[values.lay] : undefined
+      if (sheet && i > 0) row.push(sheet)
+      row.push(turn ? { ...piece, build: turnBuild(piece.build, turn) } : piece)
+    }
+    const laid = layTogether(
+      row,
+      {
+        axis: 'z',
+        cleanUp: clean,
+        how: `${n} pieces laid ${values.lay}`,
+        spare: bar.spare,
+        bright,
+      },
+      densities,
+    )
+    if (laid.problems) return laid
+    if (sheet && values.between !== undefined) {
+      const mass = sheet.volume * (n - 1) * densities[values.between]
       added[values.between] = mass
+      const { width } = sheet.size
       taken.push({
         steel: values.between,
         form: 'sheet',
         thickness: values.sheet,
-        width: size.width,
+        width,
         length,
         count: n - 1,
         mass,
       })
     }
-    const ground = groundLoss(bar, after, added, densities)
+    const { after, ground, warnings } = laid.ok
     const thinnest = Math.min(
       ...(['low', 'high'] as const).map(
         (side) => outermost(bar.build, 'z', side)?.thickness ?? Infinity,
       ),
     )
-    const warnings = lost > 0 ? [{ ...layersLost(lost, 'ground'), at: 'cleanUp' }] : []
     const notes =
       thinnest < Infinity
         ? [
-            `Outer layer ${show(thinnest)} before grinding, ${show(Math.max(0, thinnest - g))} after: grind no more than that.`,
+            `Outer layer ${show(thinnest)} before grinding, ${show(Math.max(0, thinnest - clean))} after: grind no more than that.`,
           ]
         : []
     return ok(
-      step(after, { losses: [cropped.loss, sawn.loss, ground], added, taken, warnings, notes }),
+      step(after, { losses: [cropped.loss, sawn.kerf, ground], added, taken, warnings, notes }),
     )
   },
   movement() {
@@ -213,25 +180,16 @@ export const restack = operation({
   },
 })
 
-/** Like pieces share one build, so that a restack of a bar that is not flat-layered stays small. */
-function sharing(build: Build, pieces: readonly Laid[]): Build {
-  const before = pieces.at(-1)?.build
-  return before && JSON.stringify(before) === JSON.stringify(build) ? before : build
-}
-
-function groundLoss(
-  bar: Billet,
-  after: Billet,
-  added: Readonly<Record<string, number>>,
-  densities: Readonly<Record<string, number>>,
-): Loss {
-  const were = massesOf(bar, densities)
-  const are = massesOf(after, densities)
-  const masses: Record<string, number> = {}
-  for (const steel of new Set([...Object.keys(were), ...Object.keys(added)])) {
-    masses[steel] = (were[steel] ?? 0) + (added[steel] ?? 0) - (are[steel] ?? 0)
+/** The extra sheet, as long and as wide as the pieces. */
+function sheetOf(steel: string, thickness: number, bar: Billet, length: number): Billet {
+  const size = { length, width: bar.size.width, height: thickness }
+  return {
+    ...bar,
+    size,
+    shape: 'rectangle',
+    volume: barVolume(size, 'rectangle'),
+    build: solid(steel, thickness),
   }
-  return { cause: 'ground', masses }
 }
 
 function tooShort(bar: Billet, n: number, crop: number, kerf: number): Problem {
@@ -240,15 +198,6 @@ function tooShort(bar: Billet, n: number, crop: number, kerf: number): Problem {
     what: `a bar ${show(bar.size.length)} long gives no ${n} pieces`,
     why: `crops of ${show(crop)} at each end and ${n - 1} cuts of ${show(kerf)} take it all`,
     try: ['cut fewer pieces', 'draw the bar longer first', 'start from a longer stack'],
-  }
-}
-
-function groundThrough(height: number, g: number): Problem {
-  return {
-    at: 'cleanUp',
-    what: `grinding ${show(g)} off both faces leaves nothing of a piece ${show(height)} thick`,
-    why: 'both faces of a middle piece are ground clean',
-    try: [`grind less than ${show(height / 4)} a face`, 'restack at a greater thickness'],
   }
 }
 

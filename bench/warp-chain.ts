@@ -21,20 +21,23 @@ function ladder(): Warp {
   return column({ axis: 'x', before: [0, 0.21], from: 0, columns }).warp
 }
 
-/** The section a bar has when it is worked on: 20 mm, and the stack's height. */
-export const SECTION = 0.02
+/** The bar is 20 mm square when it is folded, 23 mm when it is restacked before; the stack 25.3 mm high. */
+const FOLDED = 0.02
+const RESTACKED = FOLDED * 1.15
+export const STACK = RESTACKED * 1.1
 
 /**
  * Twelve operations from the stack to the face: drawn; cut and restacked n3; leant over; drawn; restacked n2; drawn;
  * twisted; drawn; folded n1 times; turned on edge; drawn; laddered. In order of working; each drawing after a restack
- * brings the section back, so that layers = sheets · n1 · n2 · n3.
+ * brings section and length back, so that layers = sheets · n1 · n2 · n3.
  */
 export function chain(n1: number, n2: number, n3: number): Warp[] {
   const flat = (n: number) => draw({ length: n, width: 1, height: 1 / n })
   const evenly = (n: number) => draw({ length: n * n, width: 1 / n, height: 1 / n })
+  const early = FACE.length / 1.15 ** 2
   return [
     evenly(1.1),
-    restack({ pieces: n3, length: 0.05, height: SECTION, kerf: 0.002 }),
+    restack({ pieces: n3, length: early / n3, height: RESTACKED, kerf: 0.002 }),
     affine({
       rows: [
         [1, 0, 0],
@@ -43,13 +46,13 @@ export function chain(n1: number, n2: number, n3: number): Warp[] {
       ],
     }),
     flat(n3),
-    restack({ pieces: n2, length: 0.05, height: SECTION, kerf: 0.002 }),
+    restack({ pieces: n2, length: early / n2, height: RESTACKED, kerf: 0.002 }),
     flat(n2),
     twist({ pitch: 0.024, phase: 0.1 }),
     evenly(1.15),
-    restack({ pieces: n1, length: 0.1, height: SECTION, turn: 'folded' }),
+    restack({ pieces: n1, length: FACE.length / n1, height: FOLDED, turn: 'folded' }),
     turn('quarter'),
-    draw({ length: n1, width: 1 / n1, height: 1 }),
+    draw({ length: n1, width: 2 / n1, height: 0.5 }),
     ladder(),
   ]
 }

@@ -41,14 +41,15 @@ const makers: Partial<Record<Warp['kind'], (w: Warp) => Step>> = {
       return { x: x + j * (length! + kerf!), y: p.y, z: odd ? -z : z }
     }
   },
-  column({ numbers: { from, cell }, tables }) {
+  column({ numbers: { from, cell, start, mean }, tables }) {
     const { place, placeSlope, middle } = tables as Record<string, readonly number[]>
     return (p) => {
       const t = (p.x - from!) / cell!
       const i = Math.min(Math.max(Math.floor(t), 0), place!.length - 2)
       const f = t - i
       const at = (table: readonly number[]) => table[i]! + f * (table[i + 1]! - table[i]!)
-      return { x: at(place!), y: p.y, z: at(middle!) + (p.z * cell!) / at(placeSlope!) }
+      const x = start! + mean! * (p.x - from!) + at(place!)
+      return { x, y: p.y, z: at(middle!) + p.z / (mean! + at(placeSlope!) / cell!) }
     }
   },
 }

@@ -5,7 +5,7 @@
 import { Worker, isMainThread, parentPort, workerData } from 'node:worker_threads'
 import { compile, type Evaluator, type TailStage, type Warp } from '#warp'
 import { buildProgram, stepsOf } from '../src/warp/program.ts'
-import { FACE, SECTION, chain, chainOf, faceRamp, faceRow, readSteel } from './warp-chain.ts'
+import { FACE, STACK, chain, chainOf, faceRamp, faceRow, readSteel } from './warp-chain.ts'
 import { closures } from './warp-closures.ts'
 import { runHalide } from './warp-halide.ts'
 import { runNative } from './warp-native.ts'
@@ -59,7 +59,7 @@ const make = (
   [sheets, n1, n2, n3]: Counts,
   precision: 'f32' | 'f64',
   engine: 'kernels' | 'reference' = 'kernels',
-) => compile(chain(n1, n2, n3), { precision, engine, tail: readSteel(sheets, SECTION) })
+) => compile(chain(n1, n2, n3), { precision, engine, tail: readSteel(sheets, STACK) })
 
 function print(label: string, value: string, target = ''): void {
   console.log(`${label.padEnd(58)}${value.padStart(22)}${target && `   target ${target}`}`)
@@ -125,7 +125,7 @@ function different(a: ArrayLike<number>, b: ArrayLike<number>): number {
 }
 
 function editTime(): number {
-  const tail = readSteel(SHEETS, SECTION)
+  const tail = readSteel(SHEETS, STACK)
   let turns = 0
   return best(40, () => {
     turns++
@@ -142,7 +142,7 @@ function editTime(): number {
 async function main(): Promise<void> {
   const counts: Counts = [SHEETS, 2, 2, 3]
   const warps = chain(2, 2, 3)
-  const tail: TailStage = readSteel(SHEETS, SECTION)
+  const tail: TailStage = readSteel(SHEETS, STACK)
   const face = { columns: SIDE, rows: SIDE, tile: 1024, repeats: 9, ...FACE }
   const native = (compiler: string, flags: readonly string[]) => {
     const builds = [1, 40, 56].map((groupSize) => {
@@ -189,7 +189,7 @@ async function main(): Promise<void> {
 
   const f64 = time(double, 7)
   const tiles = time(reference, 3)
-  const point = closures(warps, SHEETS, SECTION)
+  const point = closures(warps, SHEETS, STACK)
   const ramp = faceRamp(SIDE)
   const objects = best(2, () => {
     const out = new Float32Array(SIDE * SIDE)

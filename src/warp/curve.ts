@@ -45,13 +45,24 @@ export function curveAt(g: Graph, at: Settings, name: string, t: Node) {
   return { value, slope }
 }
 
-/** The coordinate in cells at which a rising curve has the value. */
-export function curveInverse(g: Graph, at: Settings, name: string, value: Node): Node {
+/**
+ * The coordinate in cells at which `start + slope·t + curve(t)` has the value, where that rises; slope is per cell.
+ */
+export function curveInverse(
+  g: Graph,
+  at: Settings,
+  name: string,
+  value: Node,
+  line: { readonly start: Node; readonly slope: Node },
+): Node {
   const values = at.table(name)
   const slopes = at.table(`${name}Slope`)
-  const cell = searchTable(g, values.table, values.length - 1, value)
-  const left = g.sub(value, g.fetch(values.table, cell))
-  const [first, last] = [g.fetch(slopes.table, cell), g.fetch(slopes.table, cell, 1)]
+  const height = (i: Node) =>
+    g.add(g.fetch(values.table, i), g.add(g.mul(i, line.slope), line.start))
+  const cell = searchRising(g, height, values.length - 1, value)
+  const left = g.sub(value, height(cell))
+  const first = g.add(g.fetch(slopes.table, cell), line.slope)
+  const last = g.add(g.fetch(slopes.table, cell, 1), line.slope)
   const whole = g.mul(g.add(first, last), 0.5)
   const inside = g.clamp(left, 0, whole)
   const root = g.sqrt(g.max(0, g.add(g.mul(first, first), g.mul(2, g.sub(last, first), inside))))
@@ -61,10 +72,14 @@ export function curveInverse(g: Graph, at: Settings, name: string, value: Node):
 
 /** The last of the first `count` entries of a rising table that is not above the value (0 if all are). */
 export function searchTable(g: Graph, table: number, count: number, value: Term): Node {
+  return searchRising(g, (i) => g.fetch(table, i), count, value)
+}
+
+function searchRising(g: Graph, entry: (i: Node) => Node, count: number, value: Term): Node {
   let found = g.constant(0)
   for (let step = 2 ** Math.ceil(Math.log2(Math.max(count, 2)) - 1); step >= 1; step /= 2) {
     const next = g.min(g.add(found, step), count - 1)
-    found = g.less(value, g.fetch(table, next), found, next)
+    found = g.less(value, entry(next), found, next)
   }
   return found
 }

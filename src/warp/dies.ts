@@ -1,4 +1,4 @@
-import { column, type ColumnAxis } from './column/index.ts'
+import { column, columnNodes, type ColumnAxis } from './column/index.ts'
 import { turn } from './turn/index.ts'
 import type { Warp } from './warp.ts'
 
@@ -131,9 +131,9 @@ function closeSection(outline: Outline, gap: number, cells: number) {
     cells,
   })
   // The column over the axis of the bar stays where it is: y' is counted from there.
-  const moved = { ...warp, numbers: { ...warp.numbers, from: -carry(warp, { y: 0, z: 0 }).y } }
+  const moved = { ...warp, numbers: { ...warp.numbers, from: -carrier(warp)({ y: 0, z: 0 }).y } }
   const fine = refine(outline, (high - low) / cells)
-  return { warp: moved, outline: fine.map((p) => carry(moved, p)) }
+  return { warp: moved, outline: fine.map(carrier(moved)) }
 }
 
 /** With points added till no side is longer than this. */
@@ -148,19 +148,22 @@ function refine(outline: Outline, longest: number): Outline {
   })
 }
 
-/** Where a point of the section goes, straight between the table's nodes. */
-function carry(warp: Warp, point: Outline[number]): Outline[number] {
-  const { place, placeSlope, middle } = warp.tables as Record<string, readonly number[]>
-  const { cell, from } = warp.numbers as { cell: number; from: number }
-  let [i, top] = [0, place!.length - 1]
-  while (top - i > 1) {
-    const half = (i + top) >> 1
-    if (place![half]! <= point.y) i = half
-    else top = half
+/** Where points of the section go, straight between the table's nodes. */
+function carrier(warp: Warp): (point: Outline[number]) => Outline[number] {
+  const { place, thin } = columnNodes(warp)
+  const middle = warp.tables!['middle']!
+  const { cell, from } = warp.numbers as Record<'cell' | 'from', number>
+  return (point) => {
+    let [i, top] = [0, place.length - 1]
+    while (top - i > 1) {
+      const half = (i + top) >> 1
+      if (place[half]! <= point.y) i = half
+      else top = half
+    }
+    const f = (point.y - place[i]!) / (place[i + 1]! - place[i]!)
+    const at = (table: readonly number[]) => table[i]! + f * (table[i + 1]! - table[i]!)
+    return { y: from + cell * (i + f), z: (point.z - at(middle)) * at(thin) }
   }
-  const f = (point.y - place![i]!) / (place![i + 1]! - place![i]!)
-  const at = (table: readonly number[]) => table[i]! + f * (table[i + 1]! - table[i]!)
-  return { y: from + cell * (i + f), z: ((point.z - at(middle!)) * at(placeSlope!)) / cell }
 }
 
 interface Span {

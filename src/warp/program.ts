@@ -73,7 +73,7 @@ export interface Program {
   uniforms(steps: readonly Stage[]): Float64Array
 }
 
-const GROUP_SIZE = 56
+const GROUP_SIZE = 40
 const stepSizes = new Map<string, number>()
 
 export function structureOf(step: Stage): string {
@@ -216,7 +216,9 @@ export function buildProgram(warps: readonly Warp[], options: ChainOptions = {})
       const read = tail.read(g, place, slots.settings(g, warps.length + 1), rates)
       outputs.forEach(({ channel }, i) => writes.push({ channel, node: read[i]! }))
     }
-    ;[place.x, place.y, place.z].forEach((node, side) => {
+    // With a tail, what it reads is the result: the place itself is not written.
+    const sides = last && tail ? [] : [place.x, place.y, place.z]
+    sides.forEach((node, side) => {
       writes.push({ channel: side, node })
       rates(node).forEach((r, d) => writes.push({ channel: 3 + 3 * d + side, node: r }))
     })

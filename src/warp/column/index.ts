@@ -46,16 +46,21 @@ export function column(given: {
     }
   })
   const cell = (to - from) / cells
+  const thin = after.map((p) => p.thin * cell)
+  const start = before[0]
+  const end = integrateSlopes(start, thin).value[cells]!
+  const mean = (end - start) / (to - from)
+  // Only what the place differs from a straight line is tabled, so that single precision keeps its digits.
   const place = integrateSlopes(
-    before[0],
-    after.map((p) => p.thin * cell),
+    0,
+    thin.map((t) => t - mean * cell),
   )
   const middle = curveThrough(after.map((p) => p.middle))
   return {
     warp: {
       kind: 'column',
       form: axis,
-      numbers: { from, cell },
+      numbers: { from, cell, start, mean },
       tables: {
         place: place.value,
         placeSlope: place.slope,
@@ -64,6 +69,16 @@ export function column(given: {
       },
     },
     after: [from, to],
+  }
+}
+
+/** At each node of a column warp: the place before, and the height after of a column one high before. */
+export function columnNodes(warp: Warp): { place: number[]; thin: number[] } {
+  const { cell, start, mean } = warp.numbers as Record<'cell' | 'start' | 'mean', number>
+  const { place, placeSlope } = warp.tables as Record<'place' | 'placeSlope', readonly number[]>
+  return {
+    place: place.map((p, i) => start + mean * cell * i + p),
+    thin: placeSlope.map((s) => mean + s / cell),
   }
 }
 
@@ -83,17 +98,22 @@ export const columnKind: WarpKind = {
   name: 'column',
   branches: false,
   pull(g: Graph, after, at) {
-    const t = g.div(g.sub(spread(at, after), at.number('from')), at.number('cell'))
+    const n = at.number
+    const along = g.sub(spread(at, after), n('from'))
+    const t = g.div(along, n('cell'))
     const place = curveAt(g, at, 'place', t)
     const middle = curveAt(g, at, 'middle', t)
-    const shortening = g.div(at.number('cell'), place.slope)
-    return placed(at, after, place.value, g.add(g.mul(after.z, shortening), middle.value))
+    const u = g.add(g.mul(along, n('mean')), place.value, n('start'))
+    const thin = g.add(g.div(place.slope, n('cell')), n('mean'))
+    return placed(at, after, u, g.add(g.div(after.z, thin), middle.value))
   },
   push(g: Graph, before, at) {
-    const t = curveInverse(g, at, 'place', spread(at, before))
-    const slope = g.div(curveAt(g, at, 'place', t).slope, at.number('cell'))
-    const z = g.mul(g.sub(before.z, curveAt(g, at, 'middle', t).value), slope)
-    return placed(at, before, g.add(g.mul(t, at.number('cell')), at.number('from')), z)
+    const n = at.number
+    const line = { start: n('start'), slope: g.mul(n('mean'), n('cell')) }
+    const t = curveInverse(g, at, 'place', spread(at, before), line)
+    const thin = g.add(g.div(curveAt(g, at, 'place', t).slope, n('cell')), n('mean'))
+    const z = g.mul(g.sub(before.z, curveAt(g, at, 'middle', t).value), thin)
+    return placed(at, before, g.add(g.mul(t, n('cell')), n('from')), z)
   },
   examples: (['x', 'y'] as const).flatMap((axis) =>
     [0.15, 0.7].map((depth) => {

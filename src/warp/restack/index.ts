@@ -63,25 +63,27 @@ export const restackKind: WarpKind = {
       g.mul(n('pieces'), H),
       g.mul(g.sub(n('pieces'), 1), g.sub(n('extra'), g.mul(2, grind))),
     )
-    const up = g.add(after.z, g.mul(whole, 0.5))
     const last = g.sub(n('pieces'), 1)
-    const piece = g.clamp(g.floor(g.div(g.sub(up, grind), rest)), 0, last)
-    const inside = g.sub(up, g.mul(piece, rest))
+    const half = g.mul(whole, 0.5)
+    const seats = g.add(g.div(after.z, rest), g.div(g.sub(half, grind), rest))
+    const piece = g.clamp(g.floor(seats), 0, last)
+    // Height over the piece's middle.
+    const above = g.add(g.sub(after.z, g.mul(piece, rest)), g.sub(half, g.mul(H, 0.5)))
     const s = signs(g, at, piece)
-    const half = g.mul(cut, 0.5)
-    const along = g.add(g.mul(g.sub(after.x, half), s.x), half)
+    const centre = g.mul(cut, 0.5)
+    const along = g.add(g.mul(g.sub(after.x, centre), s.x), centre)
     const bar = {
       x: g.add(along, g.mul(piece, g.add(cut, n('kerf')))),
       y: g.mul(after.y, s.y),
-      z: g.mul(g.sub(inside, g.mul(H, 0.5)), s.z),
+      z: g.mul(above, s.z),
     }
     if (!at.form.endsWith('sheets')) return { ...bar, branch: piece }
-    const top = g.sub(H, grind)
-    const sheet = (a: Node, b: Node) => g.less(top, inside, g.less(piece, last, a, b), b)
+    const top = g.sub(g.mul(H, 0.5), grind)
+    const sheet = (a: Node, b: Node) => g.less(top, above, g.less(piece, last, a, b), b)
     return {
       x: sheet(after.x, bar.x),
       y: sheet(after.y, bar.y),
-      z: sheet(g.sub(g.sub(inside, top), g.mul(n('extra'), 0.5)), bar.z),
+      z: sheet(g.sub(above, g.add(top, g.mul(n('extra'), 0.5))), bar.z),
       branch: sheet(g.add(piece, n('pieces')), piece),
     }
   },

@@ -9,6 +9,8 @@ import { type PlannedStep, type Route, barsTaken, orderBars } from './route.ts'
 
 /** How often the way back and the way forward are compared before giving up. */
 const MOST_ROUNDS = 60
+/** How often a guess is lengthened before a problem on the way forward is believed. */
+const MOST_TRIES = 24
 /** Two rounds that differ by less than this agree, relative. */
 const SETTLED = 1e-13
 
@@ -41,10 +43,18 @@ export function planRoute(
 
   let guess: Guess = new Map(all.map((step) => [step.at, firstGuess(step)]))
   let longest: Guess | undefined
+  let tries = 0
+  let good: Guess | undefined
   for (let round = 0; round < MOST_ROUNDS; round++) {
     options.signal?.throwIfAborted()
     const done = forward(order, route, guess, smithy)
-    if (done.problems) return done
+    if (done.problems) {
+      // A guess too short for the route's own crops says nothing about the route: guess longer.
+      if (!anyFree || tries++ >= MOST_TRIES) return done
+      guess = good ? between(all, guess, good, 0.25) : between(all, guess, guess, 1)
+      continue
+    }
+    good = guess
     if (!anyFree && !smithy.piece) return ok(finish(done.ok, [], all))
     const demands = backward(order, route, done.ok.steps, smithy)
     if (demands.problems) {
@@ -77,6 +87,21 @@ function firstGuess(step: PlannedStep): Values {
   for (const { name, side } of step.free)
     if (side === 'length') values[name] = Math.max(values[name] as number, 1)
   return values
+}
+
+/** Every free length moved from `a` toward `b`; from a guess toward itself doubles it. */
+function between(all: readonly PlannedStep[], a: Guess, b: Guess, share: number): Guess {
+  return new Map(
+    all.map((step) => {
+      const values: Record<string, unknown> = { ...a.get(step.at) }
+      for (const { name } of step.free) {
+        const from = values[name] as number
+        const to = b.get(step.at)?.[name] as number
+        values[name] = a === b ? from * (1 + share) : from + (to - from) * share
+      }
+      return [step.at, values]
+    }),
+  )
 }
 
 interface Forward {

@@ -3,7 +3,6 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { layered } from '#billet'
 import { takeOff } from '../fire.ts'
-import { layersLost } from '../forge-in-heats.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 
@@ -53,12 +52,14 @@ export const crop = operation({
     const high = values.end ?? shop.crop
     const cropped = takeOff(before, { x: { low, high } }, 'crop', densities)
     if (!cropped) return failed(allGone(before.size.length, low, high))
-    const warnings = cropped.lost > 0 ? [layersLost(cropped.lost, 'crop')] : []
+    const gone = cropped.lost > 0 ? [`${cropped.lost} layers go with the cropped ends.`] : []
     return ok(
       step(cropped.after, {
         losses: [cropped.loss],
-        warnings,
-        notes: ['Etch or look closely at the cut ends: a dark line is a weld that did not take.'],
+        notes: [
+          ...gone,
+          'Etch or look closely at the cut ends: a dark line is a weld that did not take.',
+        ],
       }),
     )
   },

@@ -3,7 +3,6 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
-import { layersLost } from '../forge-in-heats.ts'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 
@@ -51,7 +50,7 @@ export const trim = operation({
     return ok(
       step(thinner.after, {
         losses: sumLosses([narrower.loss, thinner.loss]),
-        warnings: lost > 0 ? [layersLost(lost, 'trim')] : [],
+        notes: lost > 0 ? [`${lost} layers go with the trimmed sides.`] : [],
       }),
     )
   },

@@ -96,7 +96,7 @@ export interface PieceSolid {
   readonly kind: string
   /** Bounding box. */
   readonly size: Size
-  /** m³, to 1e-9 relative. */
+  /** m³, to 1e-9 relative (a crowned ring 2e-8). */
   readonly volume: number
   readonly centreOfMass: { readonly x: number; readonly y: number; readonly z: number }
   /** Area of the whole skin, m², to 1e-3: what an allowance left on every face weighs. */

@@ -188,3 +188,33 @@ describe('section areas of the handbook', () => {
     expect(Math.abs(taken / (2 * (2 / 3) * 8 * 0.6) - 1)).toBeLessThan(0.005)
   })
 })
+
+describe('normals', () => {
+  it('of a flat bevel T 3, h 30, e 0.3 lean by its 2.6°, front and back alike', () => {
+    const blade = make('hidden-tang-knife', {
+      ...plain,
+      width: '30 mm',
+      spineThickness: '3 mm',
+      spineThicknessPoint: '3 mm',
+      edgeThickness: '0.3 mm',
+    })
+    const lean = Math.atan(1.35 / 30)
+    const [front, back] = [blade.normalTop(0.15, 0.002), blade.normalBottom(0.15, 0.002)]
+    expect(front[1]).toBeCloseTo(-Math.sin(lean), 8)
+    expect(front[2]).toBeCloseTo(Math.cos(lean), 8)
+    expect(back[1]).toBeCloseTo(-Math.sin(lean), 8)
+    expect(back[2]).toBeCloseTo(-Math.cos(lean), 8)
+    expect((lean * 180) / Math.PI).toBeCloseTo(2.6, 1)
+  })
+})
+
+describe('skin', () => {
+  it('of a bar, a round bar and a ring, to a thousandth', () => {
+    const skin = (kind: string, raw: Record<string, unknown>) => mm2(make(kind, raw).surface)
+    const near = (value: number, exact: number) =>
+      expect(Math.abs(value / exact - 1)).toBeLessThan(1e-3)
+    near(skin('bar', { length: '105 mm' }), 2 * 30 * 30 + 4 * 30 * 105)
+    near(skin('round-bar', { diameter: '26 mm' }), Math.PI * 26 * 300 + 2 * Math.PI * 13 ** 2)
+    near(skin('ring-blank', {}), 2 * Math.PI * (12 + 9.5) * 8 + 2 * Math.PI * (12 ** 2 - 9.5 ** 2))
+  })
+})

@@ -65,14 +65,17 @@ const powerBasis: Basis = {
   standing: 'from memory',
 }
 
-/** Alloy sum (wt%, without carbon, manganese and silicon) above which the carbon-steel laws are only a guess. */
+/** Stiffening alloy (wt%) above which the carbon-steel laws are only a guess. */
 const plainAlloyLimit = 1
+/** Nickel (wt%) that leaves hot stress as it is: the alloy factor gives it 0.4 % for one per cent. */
+const mildNickel = 3
 
 function alloySum(composition: Composition): number {
-  return (['Cr', 'Ni', 'Mo', 'V', 'W', 'Co'] as const).reduce(
-    (sum, e) => sum + percent(composition, e),
+  const stiffening = (['Cr', 'Mo', 'V', 'W', 'Co'] as const).reduce(
+    (sum, element) => sum + percent(composition, element),
     0,
   )
+  return stiffening + Math.max(0, percent(composition, 'Ni') - mildNickel)
 }
 
 const fits = (ranges: Readonly<Record<string, Span>>, values: Record<string, number>): boolean =>
@@ -222,7 +225,7 @@ function cautionsFor(composition: Composition, state: State): Problem[] {
         ? 'No published law for nickel or high-nickel metal was found; carbon steel stands in.'
         : row
           ? `Only a handbook row (${row.steel} at ${showTemperature(row.temperature)}) speaks of such a steel.`
-          : `The carbon-steel laws do not know ${sum.toFixed(1)} % alloy.`,
+          : `The carbon-steel laws do not know ${sum.toFixed(1)} % of stiffening alloy.`,
       why: 'Chromium, tungsten and much nickel stiffen hot steel in a way no law read here measures.',
       try: ['Allow for half as much force again.', 'Press a small piece first and note the force.'],
     })

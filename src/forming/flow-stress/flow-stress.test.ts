@@ -136,6 +136,11 @@ describe('the chooser', () => {
     const nickel = flowStress({ Ni: 99.5 }, { temperature: kelvin(1100), strain: 0.2, rate: 1 })
     expect(nickel.cautions.some((c) => c.at === 'composition')).toBe(true)
     expect(nickel.high / nickel.low).toBeGreaterThan(1.5)
+    // Two per cent nickel is within what the alloy factor knows; chromium at 5 % is not.
+    const at = (composition: Record<string, number>) =>
+      flowStress(composition, { temperature: kelvin(1100), strain: 0.2, rate: 1 }).cautions.length
+    expect(at({ C: 0.75, Mn: 0.4, Ni: 2 })).toBe(0)
+    expect(at({ C: 0.4, Cr: 5, Mo: 1.3, V: 1 })).toBe(1)
   })
 
   it('falls with temperature and rises with rate, and is never NaN', () => {

@@ -26,11 +26,6 @@ function branch(carbon: number, temperature: number) {
   return (temperature >= shidaBranch(carbon) ? hot : cool)(carbon, temperature / 1000)
 }
 
-/** Shida's rate exponent m at a temperature (K). */
-export function shidaRateExponent(carbon: number, temperature: number): number {
-  return branch(carbon, temperature).m
-}
-
 function hardening(carbon: number, strain: number): number {
   const n = 0.41 - 0.07 * carbon
   return 1.3 * (strain / 0.2) ** n - 0.3 * (strain / 0.2)

@@ -185,9 +185,9 @@ function judgeHammer(task: Task, hammer: Hammer, sum: Sum): Judgement {
   const strain = totalStrain(task)
   const skin = strain > 0 && (energy * eta * bites * strain) / sum.work[1] < 1e-3
   const verdict: Verdict =
-    heats > 2 * allowed || tired || skin
+    heats > 5 * allowed || tired || skin
       ? 'cannot'
-      : heats > allowed || most > 2 * allowed
+      : heats > allowed || most > 5 * allowed
         ? 'marginal'
         : 'can do'
   const wanted = (heats / Math.max(1, allowed)) * energy * eta
@@ -244,7 +244,7 @@ function judgePress(task: Task, press: Press, sum: Sum): Judgement {
   const heats = heatsFor(sum.squeezes, press.squeezesPerMinute ?? 12, task.workingTime ?? 30)
   const allowed = task.heatsAllowed ?? 8
   const verdict: Verdict =
-    noRoom || low > press.force || heats > 2 * allowed || value > 1.15 * press.force
+    noRoom || low > press.force || heats > 5 * allowed || value > 1.15 * press.force
       ? 'cannot'
       : high > press.force || heats > allowed
         ? 'marginal'

@@ -28,6 +28,3 @@ export function indentWithWedge(semiAngle: number): WedgeField {
 
 /** Pressure of a flat punch over Y, von Mises; Tresca gives 2.5708 (from memory, high confidence). */
 export const flatPunchOverYield = (2 / Math.sqrt(3)) * (1 + Math.PI / 2)
-
-/** Hardness over yield, both in one unit, yield taken at about 8 % strain (from memory, high confidence). */
-export const hardnessOverYield = 3

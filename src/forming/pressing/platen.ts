@@ -1,5 +1,4 @@
 import type { Basis, Estimate } from '../estimate.ts'
-import { barrelRange } from './barrel.ts'
 import { discBarrelled, discSticking } from './disc.ts'
 import { hotDryFactor } from './friction.ts'
 import { narrowDies } from './narrow-dies.ts'
@@ -64,6 +63,3 @@ export function platenPressure({
   )
   return { value, low: 1, high, basis: narrow > 1 ? [slipLines, slab] : [slab, disc], cautions: [] }
 }
-
-/** L/h over which the bulge of a block is known; pressures hold at any. */
-export const platenRange = barrelRange

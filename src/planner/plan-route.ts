@@ -32,6 +32,31 @@ export function planRoute(
   smithy: Smithy,
   options: PlanningOptions = {},
 ): Result<Plan> {
+  return route.measured.length > 0
+    ? planFromMeasured(route, smithy, options)
+    : work(route, smithy, options)
+}
+
+/** Numbers left free before a measurement stay as they were planned; the rest is planned anew from there. */
+function planFromMeasured(route: Route, smithy: Smithy, options: PlanningOptions): Result<Plan> {
+  const planned = work({ ...route, measured: [] }, smithy, options)
+  if (planned.problems) return planned
+  const solved = new Map(planned.ok.steps.map((step) => [step.at, step.values]))
+  const bars = Object.fromEntries(
+    Object.entries(route.bars).map(([bar, steps]) => {
+      const last = Math.max(-1, ...route.measured.filter((m) => m.bar === bar).map((m) => m.after))
+      return [
+        bar,
+        steps.map((step, i) =>
+          i <= last ? { ...step, values: solved.get(step.at) ?? step.values, free: [] } : step,
+        ),
+      ]
+    }),
+  )
+  return work({ ...route, bars }, smithy, options)
+}
+
+function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Plan> {
   const ordered = orderBars(route)
   if (ordered.problems) return ordered
   const order = ordered.ok
@@ -154,23 +179,32 @@ function forward(
   return ok({ steps, finished: made.get(route.finish) as Billet, standings })
 }
 
-/** The demand after each step, in the order of the steps. */
+/** The demand after each step, in the order of the steps; none before a measurement. */
+type Demands = readonly (Size | undefined)[]
+
+/** The way back: what each step must leave for the rest to work out. */
 function backward(
   order: readonly string[],
   route: Route,
   steps: readonly DoneStep[],
   smithy: Smithy,
-): Result<readonly Size[]> {
+): Result<Demands> {
   const demandOf = new Map<string, Size>([
     [route.finish, (smithy.piece as NonNullable<Smithy['piece']>).size],
   ])
-  const demands: Size[] = new Array(steps.length)
+  const demands: (Size | undefined)[] = new Array(steps.length).fill(undefined)
   const problems: Problem[] = []
   for (const bar of order.toReversed()) {
     let demand = demandOf.get(bar) as Size
     const own = steps.map((step, i) => ({ step, i })).filter(({ step }) => step.bar === bar)
     for (const { step, i } of own.toReversed()) {
       demands[i] = demand
+      // What was measured is there, whatever was planned to come before it.
+      if (
+        i !== own.at(-1)?.i &&
+        route.measured.some((m) => m.bar === bar && m.after === step.index)
+      )
+        break
       if (step.operation.takes === 'none') break
       const needed = workBack(step.operation, demand, step.values, step.before, smithy)
       if (needed.problems) {
@@ -197,11 +231,11 @@ function greatest(a: Size | undefined, b: Size): Size {
   }
 }
 
-function improve(all: readonly PlannedStep[], guess: Guess, demands: readonly Size[]): Guess {
+function improve(all: readonly PlannedStep[], guess: Guess, demands: Demands): Guess {
   return new Map(
     all.map((step, i) => {
       const values: Record<string, unknown> = { ...guess.get(step.at) }
-      for (const { name, side } of step.free) values[name] = demands[i][side]
+      for (const { name, side } of step.free) values[name] = demands[i]?.[side] ?? values[name]
       return [step.at, values]
     }),
   )
@@ -235,7 +269,7 @@ function everyFree(
 
 function finish(
   done: Forward,
-  demands: readonly Size[],
+  demands: Demands,
   all: readonly PlannedStep[],
   more: readonly Problem[] = [],
 ): Plan {
@@ -264,7 +298,7 @@ function finish(
 }
 
 /** With nothing left free: where a bar is shorter than the rest of the route needs. */
-function shortages(steps: readonly DoneStep[], demands: readonly Size[]): Problem[] {
+function shortages(steps: readonly DoneStep[], demands: Demands): Problem[] {
   const problems: Problem[] = []
   for (const [i, { step, at, operation }] of steps.entries()) {
     const demand = demands[i]

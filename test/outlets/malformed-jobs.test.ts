@@ -70,8 +70,8 @@ describe('a malformed job is told where, why and what to try', () => {
       JSON.stringify(
         job({
           bars: {
-            a: [{ do: 'lay side by side', bars: ['b'] }],
-            b: [{ do: 'lay side by side', bars: ['a'] }],
+            a: [{ do: 'lay side by side', row: ['b'] }],
+            b: [{ do: 'lay side by side', row: ['a'] }],
           },
           finish: 'a',
         }),
@@ -82,7 +82,7 @@ describe('a malformed job is told where, why and what to try', () => {
     ],
     [
       'missing bar',
-      JSON.stringify(job({ bars: { a: [{ do: 'lay side by side', bars: ['core'] }] } })),
+      JSON.stringify(job({ bars: { a: [{ do: 'lay side by side', row: ['core'] }] } })),
       'bars.a[0]',
       /no bar called "core"/,
       /add a bar/,

@@ -1,0 +1,302 @@
+import { type BandSurface, rasterise } from './raster.ts'
+import { NOTHING, type Tracer } from './tracer.ts'
+import type { FaceView } from './view.ts'
+
+/** The pattern on a band of rows. Shares are 0 … 65535 for 0 … 1. */
+export interface Band {
+  readonly top: number
+  readonly rows: number
+  readonly alpha: Uint8Array
+  /** Mean of each weight over each pixel. */
+  readonly means: readonly Uint16Array[]
+  /** Number of the stack the metal came from, or NOTHING. */
+  readonly stack: Uint16Array
+  /** Share that is a welded skin; absent where there is none. */
+  readonly seam?: Uint8Array
+  /** Right and up parts of the surface's normal, −127 … 127; absent where the face is flat. */
+  readonly normalRight?: Int16Array
+  readonly normalUp?: Int16Array
+  /** Pixels of metal, and those of them taken in `fine` × `fine` parts. */
+  readonly metal: number
+  readonly split: number
+}
+
+export interface BandOptions {
+  /** Parts a side into which a pixel is split where the pattern is not smooth; 1: none are. */
+  readonly fine: number
+}
+
+/** Bend (layers) within a pixel, or a step to its neighbour not told by its slopes, above which it is split. */
+const BEND = 0.04
+
+export const FULL = 65535
+
+/** Draws rows `top` to `bottom` (exclusive) of a face. */
+export function drawBand(
+  view: FaceView,
+  tracer: Tracer,
+  top: number,
+  bottom: number,
+  options: BandOptions,
+): Band {
+  const { width } = view
+  const rows = bottom - top
+  // One row more above, to compare the first with.
+  const above = options.fine > 1 && top > 0 ? 1 : 0
+  const start = top - above
+  const surface = rasterise(view, start, bottom)
+  const drawing = new Drawing(view, tracer, surface, start, rows + above)
+  for (let row = 0; row < rows + above; row++) drawing.row(row, options.fine > 1)
+  const split = options.fine > 1 ? drawing.splitFlagged(above, options.fine) : 0
+  drawing.clearHoles()
+  const cut = width * above
+  const { facets } = surface
+  const alpha = new Uint8Array(width * rows)
+  let metal = 0
+  for (let i = 0; i < alpha.length; i++) {
+    const a = surface.alpha[cut + i]!
+    if (a > 0) metal++
+    alpha[i] = a * 255 + 0.5
+  }
+  const normal = (values: Float32Array) => {
+    const whole = new Int16Array(alpha.length)
+    for (let i = 0; i < whole.length; i++) whole[i] = Math.round(values[cut + i]! * 32767)
+    return whole
+  }
+  return {
+    top,
+    rows,
+    alpha,
+    means: drawing.means.map((m) => cutOff(m, cut)),
+    stack: cutOff(drawing.stack, cut),
+    ...(drawing.seamed ? { seam: cutOff(drawing.seam, cut) } : {}),
+    ...(facets
+      ? { normalRight: normal(facets.normalRight), normalUp: normal(facets.normalUp) }
+      : {}),
+    metal,
+    split,
+  }
+}
+
+function cutOff<T extends Uint8Array | Uint16Array>(values: T, from: number): T {
+  return from === 0 ? values : (values.slice(from) as T)
+}
+
+class Drawing {
+  readonly means: Uint16Array[]
+  readonly stack: Uint16Array
+  readonly seam: Uint8Array
+  seamed = false
+  private readonly flags: Uint8Array
+  private readonly lines: readonly [Line, Line]
+  private readonly view: FaceView
+  private readonly tracer: Tracer
+  private readonly surface: BandSurface
+  private readonly top: number
+
+  constructor(view: FaceView, tracer: Tracer, surface: BandSurface, top: number, rows: number) {
+    const size = view.width * rows
+    this.view = view
+    this.tracer = tracer
+    this.surface = surface
+    this.top = top
+    this.means = tracer.found.means.map(() => new Uint16Array(size))
+    this.stack = new Uint16Array(size).fill(NOTHING)
+    this.seam = new Uint8Array(size)
+    this.flags = new Uint8Array(size)
+    this.lines = [emptyLine(view.width), emptyLine(view.width)]
+  }
+
+  row(row: number, comparing: boolean): void {
+    const { view, tracer, surface } = this
+    const { width } = view
+    const at = row * width
+    let [from, to] = [0, width]
+    while (from < to && surface.alpha[at + from] === 0) from++
+    while (to > from && surface.alpha[at + to - 1] === 0) to--
+    const line = this.lines[row & 1]!
+    line.from = from
+    line.to = to
+    const { found } = tracer
+    for (let left = from; left < to; left += tracer.tile) {
+      const count = Math.min(tracer.tile, to - left)
+      this.fillRow(row, left, count)
+      tracer.run(count)
+      this.means.forEach((mean, k) => {
+        const of = found.means[k]!
+        for (let i = 0; i < count; i++) mean[at + left + i] = toShare(of[i]!)
+      })
+      this.stack.set(found.stack.subarray(0, count), at + left)
+      if (tracer.seams) {
+        this.seamed = true
+        for (let i = 0; i < count; i++) this.seam[at + left + i] = Math.round(found.seam[i]! * 255)
+      }
+      if (!comparing) continue
+      line.layer.set(found.layer.subarray(0, count), left)
+      line.alongU.set(found.alongU.subarray(0, count), left)
+      line.alongV.set(found.alongV.subarray(0, count), left)
+    }
+    if (comparing) this.compare(row, line, this.lines[(row & 1) ^ 1]!)
+  }
+
+  /** Points and footprints of a run of pixels in a row. */
+  private fillRow(row: number, left: number, count: number): void {
+    const { view, tracer, surface } = this
+    const { pixel, frame } = view
+    const up = (view.height - (this.top + row) - 0.5) * pixel
+    const right = (left + 0.5) * pixel
+    const at = row * view.width + left
+    const { facets } = surface
+    for (let k = 0; k < 3; k++) {
+      const [r, u, n] = [frame.right[k]!, frame.up[k]!, frame.out[k]!]
+      const start = frame.origin[k]! + right * r + up * u
+      const place = tracer.input(k)
+      const step = pixel * r
+      if (facets && n !== 0)
+        for (let i = 0; i < count; i++) place[i] = start + i * step + n * facets.out[at + i]!
+      else if (step === 0) place.fill(start, 0, count)
+      else for (let i = 0; i < count; i++) place[i] = start + i * step
+      const [du, dv] = [tracer.input(3 + k), tracer.input(6 + k)]
+      if (facets && n !== 0)
+        for (let i = 0; i < count; i++) {
+          du[i] = pixel * (r + n * facets.slopeRight[at + i]!)
+          dv[i] = pixel * (u + n * facets.slopeUp[at + i]!)
+        }
+      else {
+        du.fill(pixel * r, 0, count)
+        dv.fill(pixel * u, 0, count)
+      }
+    }
+  }
+
+  /** Flags pixels across which the layer coordinate does not run straight: joints, folds, creases, sharp bends. */
+  private compare(row: number, line: Line, before: Line): void {
+    const { stack, flags, view } = this
+    const at = row * view.width
+    const { layer, alongU, alongV } = line
+    const several = this.tracer.stacks.length > 1 || this.tracer.holes
+    for (let i = line.from + 1; i < line.to; i++) {
+      const gu = alongU[i]!
+      const gv = alongV[i]!
+      const hu = alongU[i - 1]!
+      const bend =
+        Math.abs(layer[i]! - layer[i - 1]! - (gu + hu) * 0.5) +
+        Math.abs(gu - hu) * 0.125 +
+        Math.abs(gv - alongV[i - 1]!) * 0.25
+      if (bend > BEND && bend > BEND * (Math.abs(gu) + Math.abs(gv)))
+        flags[at + i] = flags[at + i - 1] = 1
+      else if (several && stack[at + i] !== stack[at + i - 1]) flags[at + i] = flags[at + i - 1] = 1
+    }
+    if (row === 0) return
+    const up = before
+    const [from, to] = [Math.max(line.from, up.from), Math.min(line.to, up.to)]
+    for (let i = from; i < to; i++) {
+      const gu = alongU[i]!
+      const gv = alongV[i]!
+      const hv = up.alongV[i]!
+      const other = at + i - view.width
+      const bend =
+        Math.abs(up.layer[i]! - layer[i]! - (gv + hv) * 0.5) +
+        Math.abs(gv - hv) * 0.125 +
+        Math.abs(gu - up.alongU[i]!) * 0.25
+      if (bend > BEND && bend > BEND * (Math.abs(gu) + Math.abs(gv)))
+        flags[at + i] = flags[other] = 1
+      else if (several && stack[at + i] !== stack[other]) flags[at + i] = flags[other] = 1
+    }
+  }
+
+  /** Takes every flagged pixel in fine × fine parts, each with its own footprint. Gives how many there were. */
+  splitFlagged(aboveRows: number, fine: number): number {
+    const { flags, surface, view, tracer } = this
+    const parts = fine * fine
+    const perTile = Math.max(1, Math.floor(tracer.tile / parts))
+    const waiting: number[] = []
+    let done = 0
+    const flush = () => {
+      this.fillParts(waiting, fine)
+      tracer.run(waiting.length * parts)
+      waiting.forEach((at, k) => this.readParts(at, k * parts, parts))
+      done += waiting.length
+      waiting.length = 0
+    }
+    for (let at = aboveRows * view.width; at < flags.length; at++) {
+      if (flags[at] === 0 || surface.alpha[at] === 0) continue
+      waiting.push(at)
+      if (waiting.length === perTile) flush()
+    }
+    if (waiting.length > 0) flush()
+    return done
+  }
+
+  clearHoles(): void {
+    const { alpha } = this.surface
+    for (let i = 0; i < alpha.length; i++) if (this.stack[i] === NOTHING) alpha[i] = 0
+  }
+
+  private fillParts(pixels: readonly number[], fine: number): void {
+    const { view, tracer, surface } = this
+    const { frame, pixel } = view
+    const { facets } = surface
+    const part = pixel / fine
+    for (let k = 0; k < 3; k++) {
+      const [r, u, n] = [frame.right[k]!, frame.up[k]!, frame.out[k]!]
+      const [place, du, dv] = [tracer.input(k), tracer.input(3 + k), tracer.input(6 + k)]
+      let to = 0
+      for (const at of pixels) {
+        const [row, column] = [Math.floor(at / view.width), at % view.width]
+        const right = column * pixel
+        const up = (view.height - (this.top + row) - 1) * pixel
+        const [sr, su] = facets ? [facets.slopeRight[at]!, facets.slopeUp[at]!] : [0, 0]
+        const out = facets ? facets.out[at]! - (sr + su) * (pixel / 2) : 0
+        const start = frame.origin[k]! + right * r + up * u + n * out
+        const [stepR, stepU] = [part * (r + n * sr), part * (u + n * su)]
+        for (let j = 0; j < fine; j++)
+          for (let i = 0; i < fine; i++) {
+            place[to] = start + (i + 0.5) * stepR + (j + 0.5) * stepU
+            du[to] = stepR
+            dv[to++] = stepU
+          }
+      }
+    }
+  }
+
+  private readParts(at: number, first: number, parts: number): void {
+    const { found } = this.tracer
+    let metal = 0
+    for (let i = first; i < first + parts; i++)
+      if (found.stack[i] !== NOTHING) {
+        if (metal++ === 0 && this.stack[at] === NOTHING) this.stack[at] = found.stack[i]!
+      }
+    this.means.forEach((mean, k) => {
+      let sum = 0
+      const of = found.means[k]!
+      for (let i = first; i < first + parts; i++) if (found.stack[i] !== NOTHING) sum += of[i]!
+      mean[at] = metal > 0 ? toShare(sum / metal) : 0
+    })
+    const whole = metal / parts
+    if (whole < 1) this.surface.alpha[at] = this.surface.alpha[at]! * whole
+    let seam = 0
+    for (let i = first; i < first + parts; i++) seam += found.seam[i]!
+    if (seam > 0) {
+      this.seam[at] = Math.round((seam / parts) * 255)
+    }
+  }
+}
+
+interface Line {
+  readonly layer: Float32Array
+  readonly alongU: Float32Array
+  readonly alongV: Float32Array
+  from: number
+  to: number
+}
+
+function emptyLine(width: number): Line {
+  const row = () => new Float32Array(width)
+  return { layer: row(), alongU: row(), alongV: row(), from: 0, to: 0 }
+}
+
+function toShare(value: number): number {
+  // A typed array takes the whole part of what it is given.
+  return value <= 0 ? 0 : value >= 1 ? FULL : value * FULL + 0.5
+}

@@ -1,0 +1,146 @@
+import type { Layer } from '#billet'
+
+/**
+ * A property of the steels (how bright, how high they stand) across a stack, ready for exact averages. The property
+ * W(u) is level within each sheet; u counts cells of equal height, none of which holds more than one boundary. A pixel
+ * through which u runs linearly, by g along one side and h along the other, has u spread as a trapezoid:
+ * p = (g+h)/2, q = |g−h|/2.
+ * Near (p ≤ 1) the mean is the level before the reach plus each of three joints' step times its smoothed step.
+ * Far it is a second difference of the second integral: φ + [D(u+p) − D(u+q) − D(u−q) + D(u−p)] / (g·h), with D of
+ * W − φ, its drift taken off so that little is lost in the difference. D within cell c, s = u − c from its start, is
+ * start + rise·s + bow·s² + kink·max(0, s − joint)².
+ */
+export interface Weighing {
+  readonly cells: number
+  /** Height of a cell, m. */
+  readonly cell: number
+  /** z of the first cell's start, m. */
+  readonly bottom: number
+  /** φ, by volume. */
+  readonly mean: number
+  /** Least g·h (cells²) at which the far difference is good to 1e-4: in double, in single precision. */
+  readonly least: { readonly f64: number; readonly f32: number }
+  /** The five numbers of each cell. */
+  readonly tables: Readonly<Record<WeighingTable, readonly number[]>>
+}
+export type WeighingTable = 'start' | 'rise' | 'bow' | 'kink' | 'joint'
+export const WEIGHING_TABLES: readonly WeighingTable[] = ['start', 'rise', 'bow', 'kink', 'joint']
+
+/** Finer tables serve no picture; where a foil is thinner than this share of the stack its cell holds more sheets. */
+const MOST_CELLS = 4096
+
+/** The cells of a stack: as many as needed for one boundary each. */
+export function cellsOf(layers: readonly Layer[]): number {
+  const whole = heightOf(layers)
+  const inner = layers.slice(1, -1).map((l) => l.thickness)
+  if (inner.length === 0) return Math.max(1, layers.length)
+  const edge = Math.min(layers[0]!.thickness, layers[layers.length - 1]!.thickness)
+  const thinnest = Math.min(...inner, Math.max(edge, whole / MOST_CELLS))
+  // A hair more than needed: a cell as high as a sheet would hold both its boundaries by rounding.
+  return Math.min(MOST_CELLS, Math.ceil((whole / thinnest) * (1 + 1e-9)))
+}
+
+export function heightOf(layers: readonly Layer[]): number {
+  return layers.reduce((sum, layer) => sum + layer.thickness, 0)
+}
+
+/** z of the lower side of each sheet and of the upper side of the last, the pile centred. */
+export function boundariesOf(layers: readonly Layer[]): number[] {
+  const edges = [-heightOf(layers) / 2]
+  for (const layer of layers) edges.push(edges[edges.length - 1]! + layer.thickness)
+  return edges
+}
+
+export function weigh(layers: readonly Layer[], weightOf: (steel: string) => number): Weighing {
+  const cells = cellsOf(layers)
+  const whole = heightOf(layers)
+  const cell = whole / cells
+  const bottom = -whole / 2
+  const weights = layers.map((l) => weightOf(l.steel))
+  const mean = layers.reduce((sum, l, i) => sum + l.thickness * weights[i]!, 0) / whole
+  const edges = boundariesOf(layers).map((z) => (z - bottom) / cell)
+  const tables = { start: [], rise: [], bow: [], kink: [], joint: [] } as Record<
+    WeighingTable,
+    number[]
+  >
+  let [start, rise, k] = [0, 0, 0]
+  for (let c = 0; c < cells; c++) {
+    // The sheet the cell begins in, then the boundary within it, if any.
+    while (k + 1 < weights.length && edges[k + 1]! <= c) k++
+    const inside = k + 1 < weights.length && edges[k + 1]! < c + 1
+    const joint = inside ? edges[k + 1]! - c : 1
+    const bow = (weights[k]! - mean) / 2
+    const kink = inside ? (weights[k + 1]! - weights[k]!) / 2 : 0
+    tables.start.push(start)
+    tables.rise.push(rise)
+    tables.bow.push(bow)
+    tables.kink.push(kink)
+    tables.joint.push(joint)
+    const past = 1 - joint
+    start += rise + bow + kink * past * past
+    rise += 2 * bow + 2 * kink * past
+  }
+  // A straight line has no second difference: the drift from end to end is taken off, and half the range.
+  const drift = start / cells
+  const low = Math.min(...tables.start.map((v, c) => v - drift * c))
+  const high = Math.max(...tables.start.map((v, c) => v - drift * c))
+  for (let c = 0; c < cells; c++) {
+    tables.start[c] = tables.start[c]! - drift * c - (low + high) / 2
+    tables.rise[c] = tables.rise[c]! - drift
+  }
+  const size = Math.max((high - low) / 2, 0.25)
+  const least = (rounding: number) => (4 * rounding * size) / 1e-4
+  return {
+    cells,
+    cell,
+    bottom,
+    mean,
+    least: { f64: least(2 ** -52), f32: least(2 ** -23) },
+    tables,
+  }
+}
+
+/** D at u, in cells; beyond the stack the same stack follows, as after a restack. */
+function second(w: Weighing, u: number): number {
+  const whole = Math.floor(u)
+  const c = whole - w.cells * Math.floor((whole + 0.5) / w.cells)
+  const s = u - whole
+  const past = Math.max(0, s - w.tables.joint[c]!)
+  return (
+    w.tables.start[c]! +
+    s * (w.tables.rise[c]! + s * w.tables.bow[c]!) +
+    w.tables.kink[c]! * past * past
+  )
+}
+
+/** A pixel's run is taken as no less than this share of its greater run, and than this many cells. */
+export const THINNEST = 1e-3
+export const SMALLEST = 1e-5
+/** A pixel's middle is kept this far (cells) inside the stack, so that rounding shows no face the sheet opposite. */
+export const INSIDE = 0.01
+
+/** Mean of the property over a pixel about z, through which z runs by dzdu and dzdv (m): the reference. */
+export function meanOver(w: Weighing, z: number, dzdu: number, dzdv: number): number {
+  const [a, b] = [Math.abs(dzdu) / w.cell, Math.abs(dzdv) / w.cell]
+  const g = Math.max(a, b, SMALLEST)
+  const h = Math.max(Math.min(a, b), THINNEST * g)
+  const [p, q] = [(g + h) / 2, (g - h) / 2]
+  const u = Math.min(Math.max((z - w.bottom) / w.cell, INSIDE), w.cells - INSIDE)
+  if (p <= 1) return near(w, u, p, q, g * h)
+  const thin = Math.max(g * h, w.least.f64)
+  return w.mean + (second(w, u + p) - second(w, u + q) - second(w, u - q) + second(w, u - p)) / thin
+}
+
+function near(w: Weighing, u: number, p: number, q: number, product: number): number {
+  const c = Math.floor(u)
+  const cell = (i: number) => Math.min(Math.max(c + i, 0), w.cells - 1)
+  let mean = w.mean + 2 * w.tables.bow[cell(-1)]!
+  for (const i of [-1, 0, 1]) {
+    if (c + i < 0 || c + i >= w.cells) continue
+    const t = Math.min(Math.max(u - (c + i) - w.tables.joint[c + i]!, -p), p)
+    const half = (v: number) => Math.max(0, v) ** 2
+    const step = half(t + p) - half(t + q) - half(t - q) + half(t - p)
+    mean += (w.tables.kink[c + i]! * step) / product
+  }
+  return mean
+}

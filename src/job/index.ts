@@ -28,3 +28,5 @@ export { type CutOff, type Weighed, cutOffFor, readSides, weighBlock } from './w
 export { type CountedStep, type Restack, countRestacks } from '#planner'
 export { DESIGN_DENSITY } from '#steel'
 export { type HeatColour, heatColour } from '#metallurgy'
+export { CAUTIONS_DEFER } from '#operations'
+export { starterJob } from './starter-job.ts'

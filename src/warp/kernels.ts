@@ -5,10 +5,13 @@ import * as wasm from './wasm-bytes.ts'
 
 type Bytes = wasm.Bytes
 
-/** SIMD opcodes of the two precisions. Minimum and maximum are the processor's own (pmin, pmax): see Graph. */
+/**
+ * SIMD opcodes of the two precisions, and the number to which a whole one is added to find `size` times it in the last
+ * digits. Minimum and maximum are the processor's own (pmin, pmax): see Graph.
+ */
 const OPCODES = {
-  f32: { lanes: 4, size: 4, load: 0x5c, lane: 0x56, splat: 0x09, truncate: 0xf8 },
-  f64: { lanes: 2, size: 8, load: 0x5d, lane: 0x57, splat: 0x0a, truncate: 0xfc },
+  f32: { lanes: 4, size: 4, load: 0x5c, lane: 0x56, splat: 0x09, wholes: 2 ** 21 },
+  f64: { lanes: 2, size: 8, load: 0x5d, lane: 0x57, splat: 0x0a, wholes: 2 ** 49 },
 } as const
 const ARITHMETIC: Record<'f32' | 'f64', Partial<Record<OpName, number>>> = {
   f32: {
@@ -41,13 +44,15 @@ const BITSELECT = 0x52
 const AND = 0x4e
 const AND_NOT = 0x4f
 const EXTRACT_LANE = 0x1b
-const SHIFT_LEFT = 0xab
 
 /** Where everything lies in the kernels' memory (bytes). */
 interface Layout {
   readonly uniforms: number
   /** Constants are kept in memory too: one load each, where the engine takes three steps to make one up. */
   readonly constants: ReadonlyMap<number, number>
+  /** A mask of the byte offsets that the longest table has. */
+  readonly reach: number
+  readonly reachBytes: number
   readonly tables: readonly number[]
   readonly channels: readonly number[]
   readonly end: number
@@ -62,7 +67,10 @@ function layOut(program: Program, tile: number): Layout {
     return start
   }
   const uniforms = take(program.uniformCount * 16)
-  const constants = new Map<number, number>()
+  const constants = new Map<number, number>([[OPCODES[program.precision].wholes, take(16)]])
+  const reach = take(16)
+  const longest = Math.max(1, ...program.tables.map((t) => t.length))
+  const reachBytes = 2 ** Math.ceil(Math.log2(longest)) * size
   const keep = (node: Node) => {
     if (node.op === 'const' && !constants.has(node.at)) constants.set(node.at, take(16))
   }
@@ -72,7 +80,7 @@ function layOut(program: Program, tile: number): Layout {
   }
   const tables = program.tables.map((t) => take(t.length * size))
   const channels = Array.from({ length: program.channels }, () => take(tile * size))
-  return { uniforms, constants, tables, channels, end: at }
+  return { uniforms, constants, reach, reachBytes, tables, channels, end: at + reachBytes }
 }
 
 /** The program as WebAssembly SIMD kernels, a kernel a group, parameters in memory: a slider compiles nothing. */
@@ -89,6 +97,7 @@ export function compileKernels(program: Program, steps: readonly Stage[], tile =
       : new Float32Array(memory.buffer, start, length)
   const channels = layout.channels.map((start) => view(start, tile))
 
+  new Int32Array(memory.buffer, layout.reach, 4).fill(layout.reachBytes - size)
   for (const [value, at] of layout.constants) view(at, lanes).fill(value)
 
   const set = (values: readonly Stage[]) => {
@@ -207,17 +216,17 @@ class Emitter {
   private toWhole(node: Node): void {
     const codes = OPCODES[this.program.precision]
     const first = this.indices.get(node)!
-    const whole: Bytes = [
-      ...wasm.localGet(this.local(node)),
-      ...wasm.simd(codes.truncate),
-      ...wasm.i32Const(Math.log2(codes.size)),
-      ...wasm.simd(SHIFT_LEFT),
-    ]
+    this.emit(wasm.localGet(this.local(node)))
+    this.constant(codes.wholes)
+    this.emit(wasm.simd(ARITHMETIC[this.program.precision].add!))
+    // Kept within the tables' reach whatever the number was: a kernel never reads outside its memory.
+    this.emit(wasm.i32Const(0))
+    this.emit(wasm.simd(V128_LOAD, ...wasm.memoryAt(4, this.layout.reach)))
+    this.emit(wasm.simd(AND))
+    const stride = codes.size / 4
     for (let lane = 0; lane < codes.lanes; lane++) {
-      this.emit(
-        lane === 0 ? [...whole, ...wasm.localTee(this.scratch())] : wasm.localGet(this.scratch()),
-      )
-      this.emit(wasm.simd(EXTRACT_LANE, lane))
+      this.emit(lane === 0 ? wasm.localTee(this.scratch()) : wasm.localGet(this.scratch()))
+      this.emit(wasm.simd(EXTRACT_LANE, lane * stride))
       this.emit(wasm.localSet(first + lane))
     }
   }

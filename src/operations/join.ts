@@ -46,7 +46,7 @@ export function layTogether(
     const clean =
       axis === 'x'
         ? takeOff(piece, { x: off }, 'ground', densities)
-        : takeFlats(piece, axis, off, 'ground', densities)
+        : takeFlats(piece, { [axis]: off }, 'ground', densities)
     if (!clean) return failed(groundThrough(piece.size[side], cleanUp))
     lost += clean.lost
     for (const [steel, mass] of Object.entries(clean.loss.masses))
@@ -128,7 +128,7 @@ export function toOneSide(
     const over = piece.size[side] - least
     const flat =
       over > 0
-        ? takeFlats(piece, axis, { low: over / 2, high: over / 2 }, 'ground', densities)
+        ? takeFlats(piece, { [axis]: { low: over / 2, high: over / 2 } }, 'ground', densities)
         : undefined
     if (!flat) return piece
     losses.push(flat.loss)

@@ -40,9 +40,9 @@ export const bookmatch = operation({
     const leaf = (before.size.height - cut) / 2
     const rest = before.size.height - leaf
     const lower =
-      leaf > 0 ? takeFlats(before, 'z', { low: 0, high: rest }, 'kerf', densities) : undefined
+      leaf > 0 ? takeFlats(before, { z: { low: 0, high: rest } }, 'kerf', densities) : undefined
     const upper =
-      leaf > 0 ? takeFlats(before, 'z', { low: rest, high: 0 }, 'kerf', densities) : undefined
+      leaf > 0 ? takeFlats(before, { z: { low: rest, high: 0 } }, 'kerf', densities) : undefined
     if (!lower || !upper) return failed(tooThin(before.size.height, cut))
     const opened: Billet = {
       ...upper.after,

@@ -134,7 +134,7 @@ export const clad: Operation = operation({
       if (sawn.rest) setAside.push(sawn.rest)
       return sawn.pieces.map((piece) => {
         const side = (piece.size.width - width) / 2
-        const flat = takeFlats(piece, 'y', { low: side, high: side }, 'trim', densities)
+        const flat = takeFlats(piece, { y: { low: side, high: side } }, 'trim', densities)
         if (flat) losses.push(flat.loss)
         const after = flat?.after ?? piece
         return { ...after, size: { ...after.size, length, width } }

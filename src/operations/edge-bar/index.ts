@@ -188,8 +188,8 @@ function edgeLength(
 
 function wrap(core: Billet, edge: Billet, f: Fitting): Result<Step> {
   const { length, height } = core.size
-  const round = takeFlats(core, 'y', { low: f.clean, high: f.clean }, 'ground', f.densities)
-  const mated = takeFlats(edge, 'y', { low: f.clean, high: 0 }, 'ground', f.densities)
+  const round = takeFlats(core, { y: { low: f.clean, high: f.clean } }, 'ground', f.densities)
+  const mated = takeFlats(edge, { y: { low: f.clean, high: 0 } }, 'ground', f.densities)
   if (!round || !mated) return failed(groundThrough(f.clean))
   const { width } = round.after.size
   const point = pointOf(width, f)

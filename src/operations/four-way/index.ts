@@ -3,6 +3,8 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, type Densities, type Turn, turnBuild, turnSize } from '#billet'
 import { sumLosses, takeOff } from '../fire.ts'
+import { takeFlats } from '../flats.ts'
+import { layersLost } from '../forge-in-heats.ts'
 import { layTogether, toOneSide } from '../join.ts'
 import { type Loss, type Step, operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
@@ -173,28 +175,39 @@ function layGrid(
   const rows: Billet[] = []
   const spare = pieces[0].spare
   for (let row = 0; row < n; row++) {
-    const inRow = pieces.slice(row * n, (row + 1) * n).map((piece, column) => {
-      const turn = by[row % 2][column % 2]
-      return {
-        ...piece,
-        size: turnSize(piece.size, turn),
-        build: turn === whole ? piece.build : turnBuild(piece.build, turn),
-      }
-    })
+    const inRow: Billet[] = []
+    for (const [column, piece] of pieces.slice(row * n, (row + 1) * n).entries()) {
+      const turned = turnPiece(piece, by[row % 2][column % 2])
+      // All faces that will meet at once: flats on a round rod do not lie side by side.
+      const off = { y: mated(column, n, cleanUp), z: mated(row, n, cleanUp) }
+      const clean = takeFlats(turned, off, 'ground', densities)
+      if (!clean) return failed(groundThrough(turned.size, cleanUp))
+      losses.push(clean.loss)
+      if (clean.lost > 0) warnings.push({ ...layersLost(clean.lost, 'ground'), at: 'cleanUp' })
+      inRow.push(clean.after)
+    }
     const laid = layTogether(
       inRow,
-      { axis: 'y', cleanUp, how: `${n} pieces across`, spare },
+      { axis: 'y', cleanUp: 0, how: `${n} pieces across`, spare },
       densities,
     )
     if (laid.problems) return laid
-    losses.push(laid.ok.ground)
-    warnings.push(...laid.ok.warnings)
     rows.push(laid.ok.after)
   }
-  const up = layTogether(rows, { axis: 'z', cleanUp, how: `${n} rows up`, spare }, densities)
+  const up = layTogether(rows, { axis: 'z', cleanUp: 0, how: `${n} rows up`, spare }, densities)
   if (up.problems) return up
-  const once = [...warnings, ...up.ok.warnings].slice(0, 1)
-  return ok(step(up.ok.after, { losses: [...losses, up.ok.ground], warnings: once }))
+  const once = warnings.slice(0, 1)
+  return ok(step(up.ok.after, { losses, warnings: once }))
+}
+
+function turnPiece(piece: Billet, turn: Turn): Billet {
+  if (turn === whole) return piece
+  return { ...piece, size: turnSize(piece.size, turn), build: turnBuild(piece.build, turn) }
+}
+
+/** Ground off the two sides of the i-th of n in a row: only where it meets another. */
+function mated(i: number, n: number, cleanUp: number) {
+  return { low: i === 0 ? 0 : cleanUp, high: i === n - 1 ? 0 : cleanUp }
 }
 
 function layTriangles(
@@ -261,6 +274,15 @@ function sawnThrough(width: number, kerf: number, cleanUp: number): Problem {
     what: `nothing is left of triangles cut from a bar ${show(width)} across`,
     why: `the cut takes ${show(kerf)} and each face is ground by ${show(cleanUp)}`,
     try: ['cut a thicker bar', 'use a thinner blade'],
+  }
+}
+
+function groundThrough({ width, height }: Billet['size'], cleanUp: number): Problem {
+  return {
+    at: 'cleanUp',
+    what: `grinding ${show(cleanUp)} off each face leaves nothing of pieces ${show(width)} × ${show(height)}`,
+    why: 'a piece between two others is ground clean on both faces',
+    try: [`grind less than ${show(Math.min(width, height) / 4)} a face`, 'use thicker pieces'],
   }
 }
 

@@ -1,7 +1,6 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
@@ -41,15 +40,14 @@ export const trim = operation({
   forward([before], values, { shop, densities }) {
     const sides = values.sides ?? shop.trim
     const { faces } = values
-    const narrower = takeFlats(before, 'y', { low: sides, high: sides }, 'trim', densities)
-    if (!narrower) return failed(allGone('sides', before.size.width, sides))
-    const each = { low: faces, high: faces }
-    const thinner = takeFlats(narrower.after, 'z', each, 'trim', densities)
-    if (!thinner) return failed(allGone('faces', before.size.height, faces))
-    const lost = narrower.lost + thinner.lost
+    if (2 * sides >= before.size.width) return failed(allGone('sides', before.size.width, sides))
+    const off = { y: { low: sides, high: sides }, z: { low: faces, high: faces } }
+    const trimmed = takeFlats(before, off, 'trim', densities)
+    if (!trimmed) return failed(allGone('faces', before.size.height, faces))
+    const { after, loss, lost } = trimmed
     return ok(
-      step(thinner.after, {
-        losses: sumLosses([narrower.loss, thinner.loss]),
+      step(after, {
+        losses: [loss],
         notes: lost > 0 ? [`${lost} layers go with the trimmed sides.`] : [],
       }),
     )

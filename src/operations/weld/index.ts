@@ -1,7 +1,7 @@
 import { ok } from '#problem'
 import { declare } from '#parameters'
 import type { Billet } from '#billet'
-import { forgeInHeats } from '../forge-in-heats.ts'
+import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
 import { operation } from '../operation.ts'
 import { loose, samplePack } from '../samples.ts'
 import { straightTo } from '../straight.ts'
@@ -57,7 +57,8 @@ export const weld = operation({
     const done = forgeInHeats(
       before,
       {
-        height: before.size.height * values.close,
+        // Gaps between rods and in a can close first; the share is of the metal's own height.
+        height: meanHeight(before) * values.close,
         purpose: 'weld',
         heats: values.heats,
         temperature: values.temperature ?? smithy.shop.weldingHeat,

@@ -40,6 +40,7 @@ const ARITHMETIC: Record<'f32' | 'f64', Partial<Record<OpName, number>>> = {
 const LESS = { f32: 0x43, f64: 0x49 }
 const V128_LOAD = 0x00
 const V128_STORE = 0x0b
+const SHUFFLE = 0x0d
 const BITSELECT = 0x52
 const AND = 0x4e
 const AND_NOT = 0x4f
@@ -80,7 +81,7 @@ function layOut(program: Program, tile: number): Layout {
   }
   const tables = program.tables.map((t) => take(t.length * size))
   const channels = Array.from({ length: program.channels }, () => take(tile * size))
-  return { uniforms, constants, reach, reachBytes, tables, channels, end: at + reachBytes }
+  return { uniforms, constants, reach, reachBytes, tables, channels, end: at + reachBytes + 64 }
 }
 
 /** The program as WebAssembly SIMD kernels, a kernel a group, parameters in memory: a slider compiles nothing. */
@@ -129,6 +130,20 @@ function encodeKernels(program: Program, layout: Layout): Uint8Array<ArrayBuffer
   )
 }
 
+/** Fetches of an entry and the next one, each with its pair: the two are loaded together. */
+function pairNeighbours(order: readonly Node[]): Map<Node, readonly [Node, Node]> {
+  const pairs = new Map<Node, readonly [Node, Node]>()
+  const fetches = order.filter((node) => node.op === 'fetch' && node.args[0]!.op !== 'const')
+  for (const first of [...fetches].sort((a, b) => a.at - b.at)) {
+    const next = fetches.find(
+      (f) => f.table === first.table && f.args[0] === first.args[0] && f.at === first.at + 1,
+    )
+    if (!next || pairs.has(first) || pairs.has(next)) continue
+    pairs.set(first, [first, next]).set(next, [first, next])
+  }
+  return pairs
+}
+
 const LENGTH = 0
 const OFFSET = 1
 const FIRST_LANE = 2
@@ -142,6 +157,7 @@ class Emitter {
   /** A fetch's index as whole numbers: the first of its lanes' locals. */
   private readonly indices = new Map<Node, number>()
   private readonly locals = new Map<Node, number>()
+  private readonly steady = new Map<number, number>()
   private vectors = 0
   private integers = 1
   private readonly code: Bytes = []
@@ -163,7 +179,6 @@ class Emitter {
         this.indices.set(node.args[0]!, FIRST_LANE + this.indices.size * lanes)
       }
     this.integers += this.indices.size * lanes
-    const head: Bytes = [0x03, 0x40]
     for (const channel of reads) {
       const node = this.group.graph.input(channel)
       this.emit(wasm.localGet(OFFSET))
@@ -171,8 +186,14 @@ class Emitter {
       this.emit(wasm.localSet(this.local(node)))
       if (this.indices.has(node)) this.toWhole(node)
     }
+    const pairs = pairNeighbours(order)
     // Shared parts go to locals in order; the rest is computed where it is used.
     for (const node of order) {
+      const pair = pairs.get(node)
+      if (pair) {
+        if (!this.locals.has(node)) this.fetchPair(...pair)
+        continue
+      }
       const shared = this.uses.get(node)! > 1 || this.indices.has(node)
       if (!shared) continue
       this.expand(node)
@@ -192,12 +213,18 @@ class Emitter {
       ...wasm.localGet(LENGTH),
       ...[0x49, 0x0d, 0x00, 0x0b],
     ]
+    const head = [...this.steady].flatMap(([at, local]) => [
+      ...wasm.i32Const(0),
+      ...wasm.simd(V128_LOAD, ...wasm.memoryAt(4, at)),
+      ...wasm.localSet(local),
+    ])
+    const loop: Bytes = [0x03, 0x40]
     return {
       locals: [
         { count: this.integers, type: wasm.I32 },
         { count: this.vectors, type: wasm.V128 },
       ],
-      code: [...head, ...this.code, ...tail],
+      code: [...head, ...loop, ...this.code, ...tail],
     }
   }
 
@@ -220,8 +247,7 @@ class Emitter {
     this.constant(codes.wholes)
     this.emit(wasm.simd(ARITHMETIC[this.program.precision].add!))
     // Kept within the tables' reach whatever the number was: a kernel never reads outside its memory.
-    this.emit(wasm.i32Const(0))
-    this.emit(wasm.simd(V128_LOAD, ...wasm.memoryAt(4, this.layout.reach)))
+    this.loaded(this.layout.reach)
     this.emit(wasm.simd(AND))
     const stride = codes.size / 4
     for (let lane = 0; lane < codes.lanes; lane++) {
@@ -240,19 +266,22 @@ class Emitter {
     const local = this.locals.get(node)
     if (local !== undefined) this.emit(wasm.localGet(local))
     else if (node.op === 'const') this.constant(node.at)
-    else if (node.uniform) this.uniform(node)
+    else if (node.uniform) this.loaded(this.layout.uniforms + this.group.uniforms.get(node)! * 16)
     else this.expand(node)
   }
 
-  private uniform(node: Node): void {
-    const slot = this.group.uniforms.get(node)!
-    this.emit(wasm.i32Const(0))
-    this.emit(wasm.simd(V128_LOAD, ...wasm.memoryAt(4, this.layout.uniforms + slot * 16)))
+  private constant(value: number): void {
+    this.loaded(this.layout.constants.get(value)!)
   }
 
-  private constant(value: number): void {
-    this.emit(wasm.i32Const(0))
-    this.emit(wasm.simd(V128_LOAD, ...wasm.memoryAt(4, this.layout.constants.get(value)!)))
+  /** A vector that is the same all through, loaded once before the loop. */
+  private loaded(at: number): void {
+    let local = this.steady.get(at)
+    if (local === undefined) {
+      local = 1 + this.integers + this.vectors++
+      this.steady.set(at, local)
+    }
+    this.emit(wasm.localGet(local))
   }
 
   private expand(node: Node): void {
@@ -280,6 +309,36 @@ class Emitter {
     this.value(otherwise)
     compare()
     this.emit(wasm.simd(BITSELECT))
+  }
+
+  /** Two neighbouring entries for each lane in one load a lane, then sorted into first and second. */
+  private fetchPair(first: Node, second: Node): void {
+    const { lanes, size } = OPCODES[this.program.precision]
+    const table = this.layout.tables[this.group.tables[first.table]!]! + first.at * size
+    const lane = this.indices.get(first.args[0]!)!
+    const halves = [this.local(first), this.local(second)] as const
+    halves.forEach((half, k) => {
+      this.emit(wasm.localGet(lane + (k * lanes) / 2))
+      if (lanes === 2) this.emit(wasm.simd(V128_LOAD, ...wasm.memoryAt(3, table)))
+      else {
+        this.emit(wasm.simd(OPCODES.f64.load, ...wasm.memoryAt(2, table)))
+        this.emit(wasm.localSet(half))
+        this.emit(wasm.localGet(lane + k * 2 + 1))
+        this.emit(wasm.localGet(half))
+        this.emit(wasm.simd(OPCODES.f64.lane, ...wasm.memoryAt(2, table), 1))
+      }
+      this.emit(wasm.localSet(half))
+    })
+    for (const which of [0, 1]) {
+      halves.forEach((half) => this.emit(wasm.localGet(half)))
+      const picked = Array.from({ length: 16 }, (_, b) => {
+        const entry = Math.floor(b / size)
+        return entry * 2 * size + which * size + (b % size)
+      })
+      this.emit(wasm.simd(SHUFFLE, ...picked))
+    }
+    this.emit(wasm.localSet(halves[1]))
+    this.emit(wasm.localSet(halves[0]))
   }
 
   private fetch(node: Node): void {

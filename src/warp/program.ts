@@ -73,7 +73,7 @@ export interface Program {
   uniforms(steps: readonly Stage[]): Float64Array
 }
 
-const GROUP_SIZE = 40
+const GROUP_SIZE = 32
 const stepSizes = new Map<string, number>()
 
 export function structureOf(step: Stage): string {

@@ -123,7 +123,7 @@ class Room {
     this.edges = [-0.75, -0.12, -0.02, strip - stripHalf, strip + stripHalf, 0.9]
     this.light_ = [0.05, wall, 0.03, sky, lit, sky, 0.08]
     this.stripAt = strip
-    this.ambient = 0.5 * (sky + wall) + 0.12 * lit
+    this.ambient = 0.5 * (sky + wall) + 0.05 * lit
   }
 
   light(

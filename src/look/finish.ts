@@ -27,7 +27,7 @@ export interface Finish {
 /**
  * Mirror share of bright steel from n ≈ 2.9, k ≈ 3.0, nickel a little higher; roughness 0.18–0.30, and 0.45–0.7 of the
  * black oxide; dull share of the oxide 0.03–0.06, slightly warm. Dense oxide (magnetite, n 2.35, k 0.4) mirrors 0.17;
- * the etched skin is porous and hides most of that in its own pits: a fifth is drawn. Relief 1–5, 5–20 and 30–80 µm. All
+ * the etched skin is porous and hides most of that in its own pits: an eighth is drawn. Relief 1–5, 5–20 and 30–80 µm. All
  * from memory, no source read.
  */
 const BRIGHT: Skin = {
@@ -58,7 +58,7 @@ export const finishes: Readonly<Record<FinishName, Finish>> = {
     relief: 12e-6,
     bright: BRIGHT,
     dark: {
-      mirror: [0.036, 0.034, 0.032],
+      mirror: [0.02, 0.019, 0.018],
       alongPolish: 0.55,
       acrossPolish: 0.58,
       dull: [0.042, 0.04, 0.037],
@@ -72,7 +72,7 @@ export const finishes: Readonly<Record<FinishName, Finish>> = {
     relief: 50e-6,
     bright: { ...BRIGHT, alongPolish: 0.11, acrossPolish: 0.21 },
     dark: {
-      mirror: [0.022, 0.021, 0.02],
+      mirror: [0.012, 0.0115, 0.011],
       alongPolish: 0.65,
       acrossPolish: 0.68,
       dull: [0.034, 0.032, 0.03],
@@ -94,11 +94,11 @@ export interface Lighting {
   readonly wall: number
 }
 
-/** A strip 20–40° from the line of sight shows relief best (common practice, no source); 26° is a slope of 0.23. */
+/** A strip 20–40° from the line of sight shows relief best (common practice, no source); 24° is a slope of 0.21. */
 export const stripLight: Lighting = {
-  strip: 0.23,
-  stripHalf: 0.11,
-  stripLight: 3.2,
+  strip: 0.21,
+  stripHalf: 0.1,
+  stripLight: 5,
   sky: 0.32,
   wall: 0.2,
 }

@@ -17,7 +17,7 @@ export const PRESSED: Unevenness = { amplitude: 0.01, wavelength: 0.03 }
 /** Waves added up; the more, the less any of them is seen. */
 const WAVES = 28
 /** Cells to a wave of the grid the field is kept on. */
-const CELLS_PER_WAVE = 6
+const CELLS_PER_WAVE = 10
 const MOST_CELLS = 60_000
 
 /**

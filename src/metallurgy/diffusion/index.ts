@@ -1,7 +1,4 @@
-/** Carbon between layers and out of the skin; the other elements, which hardly move. */
-export { type NickelSet, carbonActivity, settleCarbon } from './activity.ts'
-export { type Decarburisation, decarburise, fadeWeldLine } from './decarburisation.ts'
-export { type Substitutional, diffuseCarbon, diffuseSubstitutional } from './diffusivity.ts'
+/** Carbon between the layers of a stack, through every heat. */
 export {
   type CarbonHistory,
   type CarbonOptions,
@@ -10,4 +7,3 @@ export {
   type SteelLayer,
   evolveCarbon,
 } from './evolve-carbon.ts'
-export { acrossWeld, creepOf, swingLeft } from './interface-width.ts'

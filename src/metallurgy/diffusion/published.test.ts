@@ -1,9 +1,9 @@
 import { expect, test } from 'vitest'
 import reference from './reference.json' with { type: 'json' }
 import { hold, tidyHistory } from '../history.ts'
-import { carbonActivity, carbonAtActivity, matrixOf, settleCarbon } from './activity.ts'
-import { fickLaw, heldFace } from './carbon-law.ts'
-import { decarburise, fadeWeldLine } from './decarburisation.ts'
+import { carbonActivity, carbonAtActivity, matrixOf, settleCarbon } from '../mobility/activity.ts'
+import { fickLaw, heldFace } from '../mobility/carbon-law.ts'
+import { decarburise, fadeWeldLine } from '../skin/decarburisation.ts'
 import {
   type Substitutional,
   agren,
@@ -11,9 +11,9 @@ import {
   liuCarbon,
   substitutional,
   substitutionalDiffusivity,
-} from './diffusivity.ts'
+} from '../mobility/diffusivity.ts'
 import { evolveCarbon } from './evolve-carbon.ts'
-import { acrossWeld, creepOf, swingLeft } from './interface-width.ts'
+import { acrossWeld, creepOf, swingLeft } from '../mobility/interface-width.ts'
 import { march } from '../march/march.ts'
 
 const kelvin = (celsius: number | string) => Number(celsius) + 273.15

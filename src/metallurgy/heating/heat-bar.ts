@@ -8,7 +8,7 @@ import {
   specificHeat,
   steelDensity,
   temperatureOfEnthalpy,
-} from './steel-properties.ts'
+} from '../hot-steel/steel-properties.ts'
 import type { Surroundings } from './surroundings.ts'
 
 /** Stefan-Boltzmann constant, W/(m² K⁴): 2019 SI. */

@@ -6,8 +6,8 @@ import { expect, test } from 'vitest'
 import fixture from './independent.json' with { type: 'json' }
 import reference from './reference.json' with { type: 'json' }
 import { type BarSection, biotNumber, heatBar } from './heat-bar.ts'
-import { heatColour } from './heat-colour.ts'
-import { heatsFor, runHeat } from './heat-cycle.ts'
+import { heatColour } from '../hot-steel/heat-colour.ts'
+import { heatsFor, runHeat } from '../heat-cycle/heat-cycle.ts'
 import {
   conductivity,
   elongation,
@@ -15,7 +15,7 @@ import {
   scaledEmissivity,
   specificHeat,
   temperatureOfEnthalpy,
-} from './steel-properties.ts'
+} from '../hot-steel/steel-properties.ts'
 import { type Surroundings, fires, inAir, quenchFilm } from './surroundings.ts'
 
 const zero = 273.15

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest'
 import reference from '../diffusion/reference.json' with { type: 'json' }
-import { fickLaw, heldFace } from '../diffusion/carbon-law.ts'
-import { erf, erfc, inverseErfc } from '../diffusion/error-function.ts'
+import { fickLaw, heldFace } from '../mobility/carbon-law.ts'
+import { erf, erfc, inverseErfc } from '../error-function.ts'
 import { type FluxLaw, march } from './march.ts'
 
 // Published series and the error function (Crank, The Mathematics of Diffusion): one diffusivity.

@@ -1,9 +1,9 @@
 import type { Estimate } from '../estimate.ts'
 import { outOfRange } from '../estimate.ts'
 import { type TemperatureHistory, integrateRate, tidyHistory } from '../history.ts'
-import { agren } from './diffusivity.ts'
-import { erf, erfc, inverseErfc } from './error-function.ts'
-import { stillBelow } from './carbon-law.ts'
+import { agren } from '../mobility/diffusivity.ts'
+import { erf, erfc, inverseErfc } from '../error-function.ts'
+import { stillBelow } from '../mobility/carbon-law.ts'
 
 export interface Decarburisation {
   /** m under the metal surface as it is left by the scale, to where carbon is 92 % of the core's. */

@@ -2,7 +2,7 @@ import { type TemperatureHistory, integrateRate, tidyHistory } from '../history.
 import type { Estimate } from '../estimate.ts'
 import { outOfRange } from '../estimate.ts'
 import { type Substitutional, substitutional, substitutionalDiffusivity } from './diffusivity.ts'
-import { erf } from './error-function.ts'
+import { erf } from '../error-function.ts'
 
 /**
  * How far an element other than carbon has crept across a weld: 2 sqrt(∫D dt), m. Layers keep

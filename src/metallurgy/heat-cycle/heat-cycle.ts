@@ -1,8 +1,8 @@
 import type { Problem } from '#problem'
 import { type Estimate, outOfRange } from '../estimate.ts'
 import type { TemperaturePoint } from '../history.ts'
-import { type BarSection, heatBar } from './heat-bar.ts'
-import { type Fire, fireAt, fires, inAir } from './surroundings.ts'
+import { type BarSection, heatBar } from '../heating/heat-bar.ts'
+import { type Fire, fireAt, fires, inAir } from '../heating/surroundings.ts'
 
 /** One heat as a smith gives it: the bar, the fire, the heat wanted, the soak, the stop. */
 export interface HeatOrder {

@@ -1,6 +1,6 @@
 import type { PatternMap } from '#pattern'
 import { type Finish, type Lighting, type Skin, finishes, stripLight } from './finish.ts'
-import { type Colour, GROUNDS, type Image, samples, toLinear, toScreen } from './image.ts'
+import { GROUNDS, type Image, samples, toLinear, toScreen } from './image.ts'
 import { scatter } from '#pattern'
 import { drawScaleBar } from './scale-bar.ts'
 
@@ -165,11 +165,11 @@ class Room {
 }
 
 /** Brings polished metal in the strip's light to about nine tenths of white on the screen. */
-const EXPOSURE = 1.75
+const EXPOSURE = 2.1
 
-/** Linear through the darks, bent over below white: nothing is clipped. */
+/** Linear through the darks, bent over below white: 8 is more than the strip's whole light in polished metal. */
 function rollOff(v: number): number {
-  const white = 2.2
+  const white = 8
   return (v * (1 + v / (white * white))) / (1 + v)
 }
 
@@ -210,9 +210,4 @@ class Scratches {
   tilt(column: number): number {
     return this.tilts[column]!
   }
-}
-
-/** A flat colour of the ground, for pictures that are put together. */
-export function groundColour(ground: keyof typeof GROUNDS): Colour {
-  return GROUNDS[ground].ground
 }

@@ -41,7 +41,8 @@ export function rasterise(view: FaceView, top: number, bottom: number): BandSurf
     if (alpha[i] === 0 || !back) continue
     const lean = Math.hypot(1, facets.slopeRight[i]!, facets.slopeUp[i]!)
     facets.out[i] = facets.out[i]! - view.depth * lean
-    if (facets.out[i]! < back[i]!) alpha[i] = 0
+    // Where the surface is open behind, how thick the metal is cannot be told.
+    if (back[i] !== Infinity && facets.out[i]! < back[i]!) alpha[i] = 0
   }
   return { alpha, facets }
 }

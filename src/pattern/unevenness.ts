@@ -15,9 +15,9 @@ export const HAMMERED: Unevenness = { amplitude: 0.025, wavelength: 0.022 }
 export const PRESSED: Unevenness = { amplitude: 0.01, wavelength: 0.03 }
 
 /** Waves added up; the more, the less any of them is seen. */
-const WAVES = 28
+const WAVES = 24
 /** Cells to a wave of the grid the field is kept on. */
-const CELLS_PER_WAVE = 10
+const CELLS_PER_WAVE = 14
 const MOST_CELLS = 60_000
 
 /**

@@ -1,4 +1,4 @@
-import { type Warp, sheet } from '#warp'
+import { type Warp, field } from '#warp'
 import { scatter, scatterNormal } from './random.ts'
 
 /** How uneven a way of forging leaves a bar: error of height over thickness, and the length of a wave (m). */
@@ -63,7 +63,7 @@ export function unevenness(
         across[at] = across[at]! + flow * ky
       }
   }
-  return sheet({
+  return field({
     x,
     y,
     cellX: cell,

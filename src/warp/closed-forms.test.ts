@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import { flattenDimples } from './dimples.ts'
-import { boxOutline, closeDies, discOutline, outlineSize, squaringClosings } from './dies.ts'
-import { flattenGrooves, type Grooves } from './grooves.ts'
+import { flattenDimples } from './field/dimples.ts'
+import { boxOutline, closeDies, discOutline, outlineSize, squaringClosings } from './column/dies.ts'
+import { flattenGrooves, type Grooves } from './column/grooves.ts'
 import {
   accordion,
   barrel,
@@ -22,7 +22,6 @@ import {
   type Points,
   type Warp,
 } from './index.ts'
-import { uneven } from './unevenness.ts'
 
 const mm = 1e-3
 const pull = (warps: Warp | readonly Warp[], points: Points) =>
@@ -345,25 +344,5 @@ describe('other closed forms', () => {
 
   it('wrapped edge bar is as long as the outline it goes round', () => {
     expect(edgeBarLength({ half: 12 * mm, straight: 0.6 })).toBeCloseTo(1.2 + Math.PI * 0.012, 12)
-  })
-
-  it('unevenness errs by what was asked, and comes out the same from the same seed', () => {
-    const given = {
-      seed: 12,
-      length: 0.3,
-      width: 0.04,
-      height: 6 * mm,
-      amplitude: 0.02,
-      wavelength: 20 * mm,
-    }
-    const warp = uneven(given)
-    expect(uneven(given)).toEqual(warp)
-    expect(uneven({ ...given, seed: 13 })).not.toEqual(warp)
-    const x = even(0.01, 0.29, 4000)
-    const y = x.map((v) => 0.019 * Math.sin(v * 977))
-    const errors = jacobian([warp], { x, y, z: x.map(() => 0) }).map((m) => m[8]! - 1)
-    const rms = Math.sqrt(errors.reduce((sum, e) => sum + e * e, 0) / errors.length)
-    expect(rms).toBeGreaterThan(0.012)
-    expect(rms).toBeLessThan(0.028)
   })
 })

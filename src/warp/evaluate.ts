@@ -67,8 +67,9 @@ function evaluateOn(machine: Machine, points: Points): Places {
     const count = Math.min(tile, total - start)
     inputs.forEach((row, i) => {
       const channel = machine.channel(i)
-      if (row) for (let k = 0; k < count; k++) channel[k] = row[start + k]!
-      else channel.fill(0, 0, count)
+      if (row === undefined) channel.fill(0, 0, count)
+      else if (ArrayBuffer.isView(row)) channel.set(row.subarray(start, start + count))
+      else channel.set(row.slice(start, start + count))
     })
     machine.run(count)
     result.forEach((row, i) => row.set(machine.channel(i).subarray(0, count), start))

@@ -15,7 +15,7 @@ export { slices } from './slices/index.ts'
 export { accordion } from './accordion/index.ts'
 export { twist, twistZones } from './twist/index.ts'
 export { column } from './column/index.ts'
-export { sheet } from './sheet/index.ts'
+export { field } from './field/index.ts'
 export { barrel } from './barrel/index.ts'
 export { shear } from './shear/index.ts'
 export { taper } from './taper/index.ts'
@@ -28,7 +28,12 @@ export { can } from './can/index.ts'
 export { relief } from './relief/index.ts'
 export { grid } from './grid/index.ts'
 export { drift } from './drift/index.ts'
-export { boxOutline, closeColumns, closeDies, discOutline, squaringClosings } from './dies.ts'
-export { type Grooves, flattenGrooves } from './grooves.ts'
-export { type Dimple, flattenDimples } from './dimples.ts'
-export { uneven } from './unevenness.ts'
+export {
+  boxOutline,
+  closeColumns,
+  closeDies,
+  discOutline,
+  squaringClosings,
+} from './column/dies.ts'
+export { type Grooves, flattenGrooves } from './column/grooves.ts'
+export { type Dimple, flattenDimples } from './field/dimples.ts'

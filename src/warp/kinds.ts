@@ -12,7 +12,7 @@ import { reliefKind } from './relief/index.ts'
 import { restackKind } from './restack/index.ts'
 import { rollKind } from './roll/index.ts'
 import { shearKind } from './shear/index.ts'
-import { sheetKind } from './sheet/index.ts'
+import { fieldKind } from './field/index.ts'
 import { shiftKind } from './shift/index.ts'
 import { sideBySideKind } from './side-by-side/index.ts'
 import { slicesKind } from './slices/index.ts'
@@ -33,7 +33,7 @@ export const warpKinds: readonly WarpKind[] = [
   accordionKind,
   twistKind,
   columnKind,
-  sheetKind,
+  fieldKind,
   barrelKind,
   shearKind,
   taperKind,

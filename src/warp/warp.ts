@@ -10,7 +10,7 @@ export type WarpKindName =
   | 'accordion'
   | 'twist'
   | 'column'
-  | 'sheet'
+  | 'field'
   | 'barrel'
   | 'shear'
   | 'taper'

@@ -1,6 +1,6 @@
-import { column, columnNodes, type ColumnAxis } from './column/index.ts'
-import { turn } from './turn/index.ts'
-import type { Warp } from './warp.ts'
+import { column, columnNodes, type ColumnAxis } from './index.ts'
+import { turn } from '../turn/index.ts'
+import type { Warp } from '../warp.ts'
 
 /** A bar's section as a closed line of points (y, z), metres, either way round. */
 export type Outline = readonly { readonly y: number; readonly z: number }[]

@@ -1,5 +1,5 @@
 import { closeColumns } from './dies.ts'
-import type { Warp } from './warp.ts'
+import type { Warp } from '../warp.ts'
 
 export type GrooveShape = 'v' | 'round' | 'square'
 

@@ -8,7 +8,7 @@ import type { Warp, WarpKind } from '../warp.ts'
  * `along`, `across`, `middle`: B-spline coefficients (m), rows of `columns` along x, rows counted along y; the grid's
  * first cell begins at `x`, `y`, cells are `cellX` × `cellY`.
  */
-export function sheet(given: {
+export function field(given: {
   x: number
   y: number
   cellX: number
@@ -19,11 +19,11 @@ export function sheet(given: {
   middle: readonly number[]
 }): Warp {
   const { columns, along, across, middle, ...numbers } = given
-  return { kind: 'sheet', form: String(columns), numbers, tables: { along, across, middle } }
+  return { kind: 'field', form: String(columns), numbers, tables: { along, across, middle } }
 }
 
-export const sheetKind: WarpKind = {
-  name: 'sheet',
+export const fieldKind: WarpKind = {
+  name: 'field',
   branches: false,
   pull(g, { x, y, z }, at) {
     const n = at.number
@@ -39,18 +39,18 @@ export const sheetKind: WarpKind = {
   },
   examples: [0.1, 0.5].map((lean) => {
     const [columns, rows, cell] = [22, 12, 0.005]
-    const field = (f: (i: number, j: number) => number) =>
+    const sampled = (f: (i: number, j: number) => number) =>
       Array.from({ length: columns * rows }, (_, k) => f(k % columns, Math.floor(k / columns)) + 0)
     return {
-      warp: sheet({
+      warp: field({
         x: 0,
         y: -0.025,
         cellX: cell,
         cellY: cell,
         columns,
-        along: field((i, j) => lean * cell * Math.sin(0.9 * i + 0.3 * j)),
-        across: field((i, j) => lean * cell * Math.cos(0.5 * i - 0.7 * j)),
-        middle: field((i, j) => 0.0004 * Math.sin(0.8 * i) * Math.cos(0.6 * j)),
+        along: sampled((i, j) => lean * cell * Math.sin(0.9 * i + 0.3 * j)),
+        across: sampled((i, j) => lean * cell * Math.cos(0.5 * i - 0.7 * j)),
+        middle: sampled((i, j) => 0.0004 * Math.sin(0.8 * i) * Math.cos(0.6 * j)),
       }),
       domain: { x: [0, 0.1], y: [-0.025, 0.025], z: [-0.006, 0.006] },
     }

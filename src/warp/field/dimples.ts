@@ -1,6 +1,6 @@
-import { draw } from './draw/index.ts'
-import { sheet } from './sheet/index.ts'
-import type { Warp } from './warp.ts'
+import { draw } from '../draw/index.ts'
+import { field } from './index.ts'
+import type { Warp } from '../warp.ts'
 
 export interface Dimple {
   readonly x: number
@@ -54,7 +54,7 @@ export function flattenDimples(given: {
   const residual = plan.even((x, y) => (top(x, y) - bottom(x, y)) / mean)
   const gain = mean / flat
   const factors = { length: gain ** (1 - spread), width: gain ** spread, height: 1 / gain }
-  const flattened = sheet({
+  const flattened = field({
     x: 0,
     y: -width / 2,
     cellX: plan.dx,

@@ -144,6 +144,7 @@ export function march(
   let rejected = 0
   let step = 0
   let before = 0
+  const stride = 130 * (tolerance / 1e-3) ** (1 / method.order)
   for (const spell of spells) {
     // A microsecond moves nothing, and shorter spells would make the rate of heating infinite.
     if (!(spell.seconds > 1e-6)) continue
@@ -157,8 +158,10 @@ export function march(
       const temperature = spell.from + rate * t
       slopeAndJacobian(w, row, temperature, scale)
       if (step === 0) step = firstStep(w, tolerance, spell.seconds)
-      let h = Math.min(step, spell.seconds - t)
-      if (h > 0.8 * (spell.seconds - t)) h = spell.seconds - t
+      // On a ramp rates change by e in some 40 K: a longer stride would only be turned back. The
+      // rest of the spell is cut evenly, so that no scrap of a step is left at its end.
+      const left = spell.seconds - t
+      let h = left / Math.ceil((0.95 * left) / Math.min(step, stride / Math.abs(rate)))
       // A step cut short by the end of the spell says nothing against the length that was wanted.
       let wanted = h < step ? step : 0
       for (;;) {

@@ -73,6 +73,30 @@ export function solveRising(
   return 0.5 * (a + b)
 }
 
+/** The same by chords, where the function is nearly straight: the end that stays counts half each time. */
+export function crossing(f: (x: number) => number, low: number, high: number): number {
+  let [a, b] = [low, high]
+  let [fa, fb] = [f(a), f(b)]
+  if (!(fa < 0)) return a
+  if (!(fb > 0)) return b
+  let kept = 0
+  for (let i = 0; i < 60 && b - a > 1e-13 * Math.abs(b); i++) {
+    const x = (a * fb - b * fa) / (fb - fa)
+    const fx = f(x)
+    if (Math.abs(fx) < 1e-13) return x
+    if (fx < 0) {
+      ;[a, fa] = [x, fx]
+      if (kept === 1) fb /= 2
+      kept = 1
+    } else {
+      ;[b, fb] = [x, fx]
+      if (kept === -1) fa /= 2
+      kept = -1
+    }
+  }
+  return (a * fb - b * fa) / (fb - fa)
+}
+
 /** The lowest point of a function with one valley between `low` and `high`: golden section. */
 export function lowestPoint(
   f: (x: number) => number,

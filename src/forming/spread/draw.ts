@@ -93,29 +93,40 @@ function drawFlat(start: Bar, to: DrawTo, tools: Tools): Pass[] {
   return passes
 }
 
-/** Height and width: press whichever side is furthest over, turning as needed, until both are there. */
+/** Width the bar would come to if it were only pressed flat from here. */
+function widthWhenFlat(bar: Bar, height: number, tools: Tools, g: number): number {
+  const total = Math.log(Math.max(1, bar.height / height))
+  const count = Math.min(mostPasses, Math.max(1, Math.ceil(total / Math.log(g) - 1e-9)))
+  let width = bar.width
+  for (let i = 0; i < count; i++) width *= Math.exp((total / count) * spreadFor(width, tools).value)
+  return width
+}
+
+/** Less than this over its width at the end, a bar is trued last instead of stood on edge now. */
+const worthAnEdge = 1.02
+
+/**
+ * Height and width, with quarter turns: set on edge early, while the bar is stout, and just so far
+ * that pressing it flat afterwards spreads it to the width wanted. What is left over is trued last.
+ */
 function drawSquare(start: Bar, to: Required<DrawTo>, tools: Tools): Pass[] {
   const g = Math.min(lapLimit, Math.max(1.01, to.squeeze))
   const passes: Pass[] = []
-  let bar = start
-  // Whether the bar now lies with its wanted height upright.
+  let flat = start
   let upright = true
   for (let i = 0; i < mostPasses; i++) {
-    const over = [
-      bar.height / (upright ? to.height : to.width),
-      bar.width / (upright ? to.width : to.height),
-    ]
-    if (over[0]! <= 1 + near && over[1]! <= 1 + near) break
-    const wouldStand = bar.width / bar.height
-    const turnNow = over[1]! > over[0]! && (wouldStand <= edgeAdvice || over[0]! <= 1 + near)
-    if (turnNow) {
-      bar = turn(bar)
-      upright = !upright
-    }
-    const aim = upright ? to.height : to.width
-    const pass = drawPass(bar, Math.max(aim, bar.height / g), tools, turnNow)
+    const [high, wide] = [flat.height / to.height, flat.width / to.width]
+    if (high <= 1 + near && wide <= 1 + near) break
+    const over = widthWhenFlat(flat, to.height, tools, g) / to.width
+    const stout =
+      flat.width <= edgeAdvice * flat.height && flat.height * g * g < edgeAdvice * flat.width
+    const onEdge = high <= 1 + near || (over > worthAnEdge && stout)
+    const bar = onEdge ? turn(flat) : flat
+    const aim = onEdge ? (high <= 1 + near ? to.width : bar.height / Math.min(g, over)) : to.height
+    const pass = drawPass(bar, Math.max(aim, bar.height / g), tools, onEdge === upright)
     passes.push(pass)
-    bar = pass.after
+    upright = !onEdge
+    flat = onEdge ? turn(pass.after) : pass.after
   }
   return passes
 }

@@ -1,5 +1,5 @@
 import type { Composition } from '#steel'
-import { type Estimate, solveRising } from '../estimate.ts'
+import { type Estimate, crossing } from '../estimate.ts'
 import { flowStress, steelStress } from '../flow-stress/choose.ts'
 import type { State } from '../flow-stress/state.ts'
 
@@ -47,8 +47,17 @@ function inSeries(layers: readonly LayerShare[], state: State) {
   const mean = (each: readonly number[]) =>
     each.reduce((sum, x, i) => sum + layers[i]!.share * x, 0)
   const [low, high] = [Math.min(...at), Math.max(...at)]
+  // The rate is near a power of the stress: in logarithms a chord or two finds it.
   const stress =
-    high - low < 1e-6 * high ? high : solveRising((s) => mean(rates(s)) - state.rate, low, high, 50)
+    high - low < 1e-6 * high
+      ? high
+      : Math.exp(
+          crossing(
+            (s) => Math.log(mean(rates(Math.exp(s))) / state.rate),
+            Math.log(low),
+            Math.log(high),
+          ),
+        )
   const each = high - low < 1e-6 * high ? layers.map(() => state.rate) : rates(stress)
   const total = mean(each)
   return { stress, strain: each.map((r) => r / total) }

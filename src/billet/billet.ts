@@ -47,6 +47,9 @@ export interface Billet {
 /** Density of each steel by name, kg/m³. */
 export type Densities = Readonly<Record<string, number>>
 
+/** Given in place of densities where only sizes are wanted: nothing is weighed, every mass is left out. */
+export const UNWEIGHED: Densities = Object.freeze({})
+
 /** Volume of a plain bar of this section and size, m³. */
 export function barVolume(size: Size, section: Section): number {
   return boxVolume(size) * filled[section]
@@ -61,6 +64,7 @@ export function volumesOf(billet: Billet): Readonly<Record<string, number>> {
 
 /** Mass of each steel, kg. */
 export function massesOf(billet: Billet, densities: Densities): Readonly<Record<string, number>> {
+  if (densities === UNWEIGHED) return {}
   return Object.fromEntries(
     Object.entries(volumesOf(billet)).map(([steel, volume]) => [steel, volume * densities[steel]]),
   )

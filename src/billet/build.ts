@@ -75,8 +75,19 @@ export function thicknessOf(build: Layered): number {
   return build.layers.reduce((sum, layer) => sum + layer.thickness, 0)
 }
 
+/** A build is a value: its shares are summed once. */
+const sharesKnown = new WeakMap<Build, Readonly<Record<string, number>>>()
+
 /** Share of the volume that each steel has, 0..1, summing to 1. */
 export function sharesOf(build: Build): Readonly<Record<string, number>> {
+  const known = sharesKnown.get(build)
+  if (known) return known
+  const shares = sumShares(build)
+  sharesKnown.set(build, shares)
+  return shares
+}
+
+function sumShares(build: Build): Readonly<Record<string, number>> {
   const shares: Record<string, number> = {}
   const add = (steel: string, share: number) => (shares[steel] = (shares[steel] ?? 0) + share)
   if (build.form === 'layered') {

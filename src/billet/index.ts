@@ -5,6 +5,7 @@ export {
   type Densities,
   type Section,
   type Temper,
+  UNWEIGHED,
   barVolume,
   filled,
   massOf,

@@ -1,11 +1,17 @@
 import type { Axis } from '#geometry'
-import { type Build, type Joined, type Layered, sharesOf, thicknessOf } from '#billet'
+import { type Build, type Joined, type Layered, sharesOf, steelsIn, thicknessOf } from '#billet'
 
 /** A box inside a bar, as shares of its sides: 0 at the low side, 1 at the high side. */
 export type Within = Readonly<Partial<Record<Axis, readonly [number, number]>>>
 
 /** Steels in a box, as shares of the box. */
 export type ContentReader = (box: Within) => Readonly<Record<string, number>>
+
+/** Low and high share on x, y and z in turn; an axis not a number is met in its whole length. */
+export type Box = Float64Array
+
+/** Adds `weight` of metal met in a box to the sums, steel by steel. */
+export type Meter = (box: Box, weight: number, sums: Float64Array) => void
 
 /**
  * Steels in a box cut out of a bar, as shares of the box. Flat layers and parts side by side are cut
@@ -17,17 +23,54 @@ export function contentOf(build: Build, box: Within): Readonly<Record<string, nu
 
 /** The same for many boxes of one bar: what does not depend on the box is worked out once. */
 export function contentReader(build: Build): ContentReader {
-  if (build.form === 'layered') return layersReader(build)
-  if (build.form === 'joined') return partsReader(build)
-  const shares = sharesOf(build)
-  return () => shares
+  const { steels, meter } = contentMeter(build)
+  const sums = new Float64Array(steels.length)
+  const shares = new Float64Array(6)
+  return ({ x, y, z }) => {
+    ;[x, y, z].forEach((range, i) => shares.set(range ?? [NaN, NaN], 2 * i))
+    sums.fill(0)
+    meter(shares, 1, sums)
+    const met: Record<string, number> = {}
+    steels.forEach((steel, s) => (met[steel] = sums[s]))
+    return met
+  }
 }
 
-function layersReader(build: Layered): ContentReader {
+/** The same without an object a box: for sums over thousands of them. */
+export function contentMeter(build: Build): {
+  readonly steels: readonly string[]
+  readonly meter: Meter
+} {
+  const steels = [...new Set([...steelsIn(build), ...Object.keys(sharesOf(build))])]
+  return { steels, meter: meterOf(build, steels) }
+}
+
+function meterOf(build: Build, steels: readonly string[]): Meter {
+  if (build.form === 'layered') return layersMeter(build, steels)
+  if (build.form === 'joined') return partsMeter(build, steels)
+  return meanMeter(build, steels)
+}
+
+function meanMeter(build: Build, steels: readonly string[]): Meter {
+  const shares = sharesOf(build)
+  const mean = Float64Array.from(steels, (steel) => shares[steel] ?? 0)
+  return (_box, weight, sums) => {
+    for (let s = 0; s < mean.length; s++) sums[s] += mean[s] * weight
+  }
+}
+
+const place = { x: 0, y: 2, z: 4 } as const
+
+function layersMeter(build: Layered, steels: readonly string[]): Meter {
   const { axis, layers } = build
-  const whole = sharesOf(build)
-  const steels = Object.keys(whole)
+  if (layers.length === 1) {
+    const only = steels.indexOf(layers[0].steel)
+    return (_box, weight, sums) => void (sums[only] += weight)
+  }
+  const at = place[axis]
+  const whole = meanMeter(build, steels)
   const thickness = thicknessOf(build)
+  const is = Int32Array.from(layers, (layer) => steels.indexOf(layer.steel))
   const to = new Float64Array(layers.length)
   // Thickness of each steel below the top of each layer: a difference of two reads is what lies between.
   const below = steels.map(() => new Float64Array(layers.length + 1))
@@ -35,25 +78,32 @@ function layersReader(build: Layered): ContentReader {
   layers.forEach((layer, i) => {
     height += layer.thickness / thickness
     to[i] = i === layers.length - 1 ? 1 : height
-    steels.forEach((steel, s) => {
-      below[s][i + 1] = below[s][i] + (steel === layer.steel ? layer.thickness / thickness : 0)
+    below.forEach((table, s) => {
+      table[i + 1] = table[i] + (s === is[i] ? layer.thickness / thickness : 0)
     })
   })
-  const belowAt = (table: Float64Array, at: number, i: number): number => {
+  const within = (z: number, i: number) => {
     const from = i === 0 ? 0 : to[i - 1]
-    const within = to[i] > from ? (at - from) / (to[i] - from) : 0
-    return table[i] + (table[i + 1] - table[i]) * within
+    return to[i] > from ? (z - from) / (to[i] - from) : 0
   }
-  return (box) => {
-    const range = box[axis]
-    if (!range) return whole
-    const [low, high] = [clamp(range[0]), clamp(range[1])]
-    const [a, b] = [layerAt(to, low), layerAt(to, high)]
-    if (!(high > low)) return { [layers[a].steel]: 1 }
-    const met: Record<string, number> = {}
-    for (let s = 0; s < steels.length; s++)
-      met[steels[s]] = (belowAt(below[s], high, b) - belowAt(below[s], low, a)) / (high - low)
-    return met
+  return (box, weight, sums) => {
+    const low = clamp(box[at])
+    const high = clamp(box[at + 1])
+    if (low !== low) return whole(box, weight, sums)
+    const a = layerAt(to, low)
+    if (!(high > low)) {
+      sums[is[a]] += weight
+      return
+    }
+    const b = layerAt(to, high)
+    const [u, v] = [within(low, a), within(high, b)]
+    const per = weight / (high - low)
+    for (let s = 0; s < below.length; s++) {
+      const table = below[s]
+      const upper = table[b] + (table[b + 1] - table[b]) * v
+      const lower = table[a] + (table[a + 1] - table[a]) * u
+      sums[s] += (upper - lower) * per
+    }
   }
 }
 
@@ -68,45 +118,42 @@ function layerAt(to: Float64Array, at: number): number {
   return low
 }
 
-function partsReader({ axis, parts }: Joined): ContentReader {
-  const readers = parts.map((part) => contentReader(part.build))
-  const mix = (each: (i: number) => readonly [number, Within]): Record<string, number> => {
-    const sum: Record<string, number> = {}
-    parts.forEach((_, i) => {
-      const [share, box] = each(i)
-      if (!(share > 0)) return
-      for (const [steel, has] of Object.entries(readers[i](box)))
-        sum[steel] = (sum[steel] ?? 0) + has * share
-    })
-    return sum
-  }
+function partsMeter({ axis, parts }: Joined, steels: readonly string[]): Meter {
+  const meters = parts.map((part) => meterOf(part.build, steels))
+  const inner = new Float64Array(6)
   // Parts that tile or wrap the section are met alike wherever the box lies.
-  if (axis === 'section') return (box) => mix((i) => [parts[i].share, { x: box.x }])
-  return (box) => {
-    const range = box[axis]
-    const [low, high] = range ? [clamp(range[0]), clamp(range[1])] : [0, 1]
-    let from = 0
-    return mix((i) => {
-      const start = from
-      const end = i === parts.length - 1 ? 1 : start + parts[i].share
-      from = end
+  if (axis === 'section') {
+    return (box, weight, sums) => {
+      inner.fill(NaN)
+      inner[0] = box[0]
+      inner[1] = box[1]
+      for (let i = 0; i < parts.length; i++) meters[i](inner, weight * parts[i].share, sums)
+    }
+  }
+  const at = place[axis]
+  const starts = new Float64Array(parts.length + 1)
+  parts.forEach((part, i) => (starts[i + 1] = starts[i] + part.share))
+  starts[parts.length] = 1
+  return (box, weight, sums) => {
+    const all = Number.isNaN(box[at])
+    const low = all ? 0 : clamp(box[at])
+    const high = all ? 1 : clamp(box[at + 1])
+    for (let i = 0; i < parts.length; i++) {
+      const [start, end] = [starts[i], starts[i + 1]]
       const [a, b] = [Math.max(low, start), Math.min(high, end)]
-      const thin = !(high > low)
-      const share = thin
-        ? low >= start && (low < end || end === 1)
-          ? 1
-          : 0
-        : (b - a) / (high - low)
+      const here = low >= start && (low < end || end === 1) ? 1 : 0
+      const share = high > low ? (b - a) / (high - low) : here
+      if (!(share > 0)) continue
+      inner.set(box)
       // Several like parts together are met in their mean on the axis they follow one another.
-      const inner: readonly [number, number] | undefined =
-        parts[i].times === 1
-          ? [(a - start) / (end - start), (b - start) / (end - start)]
-          : undefined
-      return [share, { ...box, [axis]: inner }]
-    })
+      const one = parts[i].times === 1
+      inner[at] = one ? (a - start) / (end - start) : NaN
+      inner[at + 1] = one ? (b - start) / (end - start) : NaN
+      meters[i](inner, weight * share, sums)
+    }
   }
 }
 
 function clamp(at: number): number {
-  return Math.min(1, Math.max(0, at))
+  return at < 0 ? 0 : at > 1 ? 1 : at
 }

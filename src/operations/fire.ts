@@ -4,6 +4,7 @@ import {
   type Build,
   type Densities,
   type Section,
+  UNWEIGHED,
   barVolume,
   massesOf,
   peel,
@@ -26,6 +27,7 @@ export function lossBetween(
   cause: LossCause,
   densities: Densities,
 ): Loss {
+  if (densities === UNWEIGHED) return { cause, masses: {} }
   const were = massesOf(before, densities)
   const are = massesOf(after, densities)
   const masses: Record<string, number> = {}

@@ -1,7 +1,7 @@
 import type { PieceSolid } from '#piece'
-import type { Build } from '#billet'
+import { type Build, sharesOf } from '#billet'
 import type { Size } from '#geometry'
-import { contentReader } from './content.ts'
+import { contentMeter } from './content.ts'
 
 /** How a bar was brought to the piece's outline before grinding, if it was. */
 export const FORGED_BEVELS = 'forged to shape'
@@ -11,35 +11,44 @@ export const FORGED_OUTLINE = 'forged to outline'
 const ALONG = 120
 const ACROSS = 48
 
-interface Cell {
-  /** Middle of the cell, in the piece's frame. */
-  readonly x: number
-  readonly y: number
-  readonly bottom: number
-  readonly top: number
-  /** Greatest thickness of the section it is in. */
-  readonly section: number
+/** The cells of a piece that hold metal: their middles in the piece's frame, m. */
+interface Cells {
+  readonly count: number
+  readonly x: Float64Array
+  readonly y: Float64Array
+  readonly bottom: Float64Array
+  readonly top: Float64Array
+  /** Greatest thickness of the section each is in. */
+  readonly section: Float64Array
 }
 
-const cellsOf = new WeakMap<PieceSolid, readonly Cell[]>()
+const cellsOf = new WeakMap<PieceSolid, Cells>()
 
-function cells(piece: PieceSolid): readonly Cell[] {
+function cells(piece: PieceSolid): Cells {
   const known = cellsOf.get(piece)
   if (known) return known
   const { length, width } = piece.size
   const stations = piece.sections(2 * ALONG)
-  const found: Cell[] = []
+  const column = () => new Float64Array(ALONG * ACROSS)
+  const found = { x: column(), y: column(), bottom: column(), top: column(), section: column() }
+  let count = 0
   for (let i = 0; i < ALONG; i++) {
     const x = ((i + 0.5) / ALONG) * length
     for (let j = 0; j < ACROSS; j++) {
       const y = ((j + 0.5) / ACROSS - 0.5) * width
       if (!piece.inside(x, y)) continue
       const [bottom, top] = [piece.bottom(x, y), piece.top(x, y)]
-      if (top > bottom) found.push({ x, y, bottom, top, section: stations[2 * i + 1].thickness })
+      if (!(top > bottom)) continue
+      found.x[count] = x
+      found.y[count] = y
+      found.bottom[count] = bottom
+      found.top[count] = top
+      found.section[count++] = stations[2 * i + 1].thickness
     }
   }
-  cellsOf.set(piece, found)
-  return found
+  const made = { count, ...found }
+  cellsOf.set(piece, made)
+  return made
 }
 
 /**
@@ -55,42 +64,33 @@ export function groundShares(
 ): Record<string, number> {
   const forged = build.form === 'worked' ? build.by : ''
   const of = build.form === 'worked' && isForged(build.by) ? build.of : build
-  const read = contentReader(of)
+  const { steels, meter } = contentMeter(of)
   const skin = (bar.height - piece.size.height) / 2
-  const sum: Record<string, number> = {}
+  const sums = new Float64Array(steels.length)
+  const box = new Float64Array(6)
   let whole = 0
   const dx = piece.size.length / ALONG / 2
   const dy = piece.size.width / ACROSS / 2
-  const along = (x: number) => (x + (bar.length - piece.size.length) / 2) / bar.length
-  const across = (y: number) => (y + bar.width / 2) / bar.width
-  for (const cell of cells(piece)) {
-    const [low, high] = barAt(cell, forged, bar.height, skin)
-    const high01 = (z: number) => Math.min(1, Math.max(0, (z - low) / (high - low)))
-    const share = read({
-      x: [along(cell.x - dx), along(cell.x + dx)],
-      y: [across(cell.y - dy), across(cell.y + dy)],
-      z: [high01(cell.bottom - leave), high01(cell.top + leave)],
-    })
-    const thick = cell.top - cell.bottom + 2 * leave
+  const before = (bar.length - piece.size.length) / 2
+  const { count, x, y, bottom, top, section } = cells(piece)
+  for (let i = 0; i < count; i++) {
+    const half = forged === FORGED_OUTLINE ? section[i] / 2 + skin : bar.height / 2
+    const low = forged === FORGED_BEVELS ? bottom[i] - skin : -half
+    const high = forged === FORGED_BEVELS ? top[i] + skin : half
+    box[0] = (x[i] - dx + before) / bar.length
+    box[1] = (x[i] + dx + before) / bar.length
+    box[2] = (y[i] - dy) / bar.width + 0.5
+    box[3] = (y[i] + dy) / bar.width + 0.5
+    box[4] = (bottom[i] - leave - low) / (high - low)
+    box[5] = (top[i] + leave - low) / (high - low)
+    const thick = top[i] - bottom[i] + 2 * leave
     whole += thick
-    for (const [steel, has] of Object.entries(share)) sum[steel] = (sum[steel] ?? 0) + has * thick
+    meter(box, thick, sums)
   }
-  if (!(whole > 0)) return read({})
-  return Object.fromEntries(Object.entries(sum).map(([steel, has]) => [steel, has / whole]))
+  if (!(whole > 0)) return { ...sharesOf(of) }
+  return Object.fromEntries(steels.map((steel, s) => [steel, sums[s] / whole]))
 }
 
 export function isForged(by: string): boolean {
   return by === FORGED_BEVELS || by === FORGED_OUTLINE
-}
-
-/** The bar's two faces at a cell. */
-function barAt(
-  cell: Cell,
-  forged: string,
-  height: number,
-  skin: number,
-): readonly [number, number] {
-  if (forged === FORGED_BEVELS) return [cell.bottom - skin, cell.top + skin]
-  const half = forged === FORGED_OUTLINE ? cell.section / 2 + skin : height / 2
-  return [-half, half]
 }

@@ -47,6 +47,8 @@ export function solidOf(making: Making): PieceSolid {
   const area = (x: number) =>
     x >= 0 && x <= length ? integratePieces((y) => thickness(x, y), field.yBreaks(x)) : 0
   let skin: number | undefined
+  // A plan asks for the same stations in every round.
+  const sections = new Map<number, readonly Station[]>()
   const below = belowHeight(field, volume, size.height)
   return {
     kind,
@@ -72,8 +74,15 @@ export function solidOf(making: Making): PieceSolid {
     normalTop: (x, y) => normal(top, inside, size, x, y, 1),
     normalBottom: (x, y) => normal(bottom, inside, size, x, y, -1),
     area,
-    sections: (n) =>
-      Array.from({ length: n + 1 }, (_, i) => station(field, area, thickness, (length * i) / n)),
+    sections: (n) => {
+      const known = sections.get(n)
+      if (known) return known
+      const made = Array.from({ length: n + 1 }, (_, i) =>
+        station(field, area, thickness, (length * i) / n),
+      )
+      sections.set(n, made)
+      return made
+    },
     volumeBetween: (z0, z1) => (z1 > z0 ? below(z1) - below(z0) : 0),
     mesh: (facet) => meshOf(field, facet),
   }

@@ -1,7 +1,7 @@
 import { type Problem, type Result, failed, ok, within } from '#problem'
 import { type Size, axisLength } from '#geometry'
 import { printQuantity } from '#units'
-import { type Billet, massOf } from '#billet'
+import { type Billet, UNWEIGHED, massOf } from '#billet'
 import { type Smithy, workBack } from '#operations'
 import { adopt } from './measured.ts'
 import type { DoneStep, Plan, Solved, Standing } from './plan.ts'
@@ -66,22 +66,31 @@ function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Pl
   if (noEnd)
     return failed(nothingToWorkBackFrom(all.find((step) => step.free.length > 0) as PlannedStep))
 
+  // Until the sizes agree nothing need be weighed, unless a weight is what was measured.
+  const sizing = route.measured.some((m) => m.mass !== undefined)
+    ? smithy
+    : { ...smithy, densities: UNWEIGHED }
   let guess: Guess = new Map(all.map((step) => [step.at, firstGuess(step)]))
   let longest: Guess | undefined
+  let last: Shot | undefined
+  /** Share of the way back to the last guess that worked; less of it the nearer the answer is. */
+  let back = 1
   let tries = 0
   let good: Guess | undefined
   for (let round = 0; round < MOST_ROUNDS; round++) {
     options.signal?.throwIfAborted()
-    const done = forward(order, route, guess, smithy)
+    const done = forward(order, route, guess, anyFree ? sizing : smithy)
     if (done.problems) {
       // A guess too short for the route's own crops says nothing about the route: guess longer.
       if (!anyFree || tries++ >= MOST_TRIES) return done
-      guess = good ? between(all, guess, good, 0.25) : between(all, guess, guess, 1)
+      guess = good ? between(all, guess, good, Math.min(1, back)) : between(all, guess, guess, 1)
+      back *= 4
       continue
     }
     good = guess
+    back /= 20
     if (!anyFree && !smithy.piece) return ok(finish(done.ok, [], all))
-    const demands = backward(order, route, done.ok.steps, smithy)
+    const demands = backward(order, route, done.ok.steps, sizing)
     if (demands.problems) {
       // With nothing left free a shortage is the answer; otherwise it is what the next round mends.
       return demands
@@ -93,10 +102,15 @@ function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Pl
       return ok(finish(done.ok, demands.ok, all, short))
     }
     const next = improve(all, guess, demands.ok)
-    if (settled(all, guess, next)) return ok(finish(done.ok, demands.ok, all))
+    if (settled(all, guess, next)) {
+      const done = forward(order, route, guess, smithy)
+      return done.problems ? done : ok(finish(done.ok, demands.ok, all))
+    }
     // A heat more or less can make the rounds swing between two lengths: the longer one is enough.
     longest = round > MOST_ROUNDS / 2 ? larger(all, next, longest) : next
-    guess = longest
+    const shot: Shot = { guess, next }
+    guess = round > MOST_ROUNDS / 4 ? longest : aim(all, shot, last)
+    last = shot
   }
   return failed({
     at: 'bars',
@@ -239,6 +253,35 @@ function improve(all: readonly PlannedStep[], guess: Guess, demands: Demands): G
       return [step.at, values]
     }),
   )
+}
+
+/** A guess and what the rest of the route then asked for. */
+interface Shot {
+  readonly guess: Guess
+  readonly next: Guess
+}
+
+/**
+ * The next guess from the last two: where what is asked for falls as the guess grows, the rounds
+ * would swing about the answer; a secant through both goes straight to it. The answer asked for
+ * itself where there is no such line.
+ */
+function aim(all: readonly PlannedStep[], now: Shot, before: Shot | undefined): Guess {
+  if (!before) return now.next
+  const aimed = new Map(now.next)
+  everyFree(all, (step, name) => {
+    const of = (guess: Guess) => guess.get(step.at)?.[name] as number
+    const [x1, x0] = [of(now.guess), of(before.guess)]
+    const [g1, g0] = [of(now.next) - x1, of(before.next) - x0]
+    const slope = (g1 - g0) / (x1 - x0)
+    // Far out a crop or a heat more bends the line: only what looks like one answer is followed.
+    if (slope < -0.2 && slope > -5 && Math.abs(g1) < 0.5 * x1) {
+      const values = aimed.get(step.at) as Values
+      aimed.set(step.at, { ...values, [name]: x1 - g1 / slope })
+    }
+    return true
+  })
+  return aimed
 }
 
 function settled(all: readonly PlannedStep[], a: Guess, b: Guess): boolean {

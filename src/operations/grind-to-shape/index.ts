@@ -4,7 +4,15 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { PieceSolid } from '#piece'
 import type { Shop } from '#shop'
-import { type Billet, type Densities, peel, volumesOf, worked } from '#billet'
+import {
+  type Billet,
+  type Build,
+  type Densities,
+  UNWEIGHED,
+  peel,
+  volumesOf,
+  worked,
+} from '#billet'
 import { lossBetween } from '../fire.ts'
 import { groundShares } from '../ground-shares.ts'
 import { type Loss, operation, step } from '../operation.ts'
@@ -84,7 +92,6 @@ export const grindToShape = operation({
     const cut = cutOff(before, wants.length, shop.kerf, densities)
     const bar = cut.bar
     const volume = piece.volume + featuresToCome(bar, piece) + stockVolume(piece, leave)
-    const shares = groundShares(bar.build, bar.size, piece, leave)
     if (volume > bar.volume || isShaped(before)) return failed(tooLittle(before, volume))
     const flat = bar.build.form === 'layered' ? bar.build.axis : undefined
     const side = flat && axisLength[flat]
@@ -96,7 +103,7 @@ export const grindToShape = operation({
         size,
         shape: 'cut',
         volume,
-        build: { ...worked('ground to shape', peeled), shares },
+        build: groundBuild(peeled, bar, piece, leave, densities),
         made: [...(bar.made ?? []), 'shape'],
       },
       bar,
@@ -126,6 +133,19 @@ export const grindToShape = operation({
     return { notYet: 'drawn with the pattern' }
   },
 })
+
+/** Where only sizes are wanted its steels are not counted cell by cell. */
+function groundBuild(
+  peeled: Build,
+  bar: Billet,
+  piece: PieceSolid,
+  leave: number,
+  densities: Densities,
+): Build {
+  const ground = worked('ground to shape', peeled)
+  if (densities === UNWEIGHED) return ground
+  return { ...ground, shares: groundShares(bar.build, bar.size, piece, leave) }
+}
 
 /** The least bar the piece can be ground from. One forged or bent to its outline needs only its skin. */
 function blankFor(

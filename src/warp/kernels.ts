@@ -59,6 +59,8 @@ interface Layout {
   readonly end: number
 }
 
+const STAGGER = 5 * 64
+
 function layOut(program: Program, tile: number): Layout {
   const { size } = OPCODES[program.precision]
   let at = 64
@@ -80,7 +82,8 @@ function layOut(program: Program, tile: number): Layout {
     writes.forEach(({ node }) => keep(node))
   }
   const tables = program.tables.map((t) => take(t.length * size))
-  const channels = Array.from({ length: program.channels }, () => take(tile * size))
+  // A few cache lines apart: channels a whole page from one another would push each other out of the cache.
+  const channels = Array.from({ length: program.channels }, () => take(tile * size + STAGGER))
   return { uniforms, constants, reach, reachBytes, tables, channels, end: at + reachBytes + 64 }
 }
 

@@ -114,7 +114,7 @@ function second(w: Weighing, u: number): number {
 }
 
 /** A pixel's run is taken as no less than this share of its greater run, and than this many cells. */
-export const THINNEST = 1e-3
+export const THINNEST = 4e-3
 export const SMALLEST = 1e-5
 /** A pixel's middle is kept this far (cells) inside the stack, so that rounding shows no face the sheet opposite. */
 export const INSIDE = 0.01

@@ -1,6 +1,12 @@
 import { CAUTIONS_DEFER, type Operation, cautions, operations } from '#operations'
 import { type PieceKind, pieceKinds } from '#piece'
-import { shopParameters } from '#shop'
+import {
+  cuttingParameters,
+  rackItemParameters,
+  rateParameters,
+  shopParameters,
+  toleranceParameters,
+} from '#shop'
 import { type Figure, bibliography, cite } from '#sources'
 import { type Grade, densityOf, grades } from '#steel'
 import { type Section, json, page, parameterTable, table } from './page.ts'
@@ -79,7 +85,19 @@ function shopPage(): string {
   return page(
     'The shop',
     'What the smith has and what is lost there. A job file states only what differs; the usual values are common practice unless a source is named, and a shop that weighs its own billets should write its own.',
-    [{ title: 'Values', parts: [parameterTable(shopParameters)] }],
+    [
+      { title: 'Values', parts: [parameterTable(shopParameters)] },
+      { title: 'Rates', parts: ['`rates`: what the work costs.', parameterTable(rateParameters)] },
+      {
+        title: 'Tolerances',
+        parts: ['`tolerances`: how far things turn out.', parameterTable(toleranceParameters)],
+      },
+      { title: 'Rack', parts: ['`rack`: one entry a bar.', parameterTable(rackItemParameters)] },
+      {
+        title: 'Cutting',
+        parts: ['`cutting`: how bars are cut.', parameterTable(cuttingParameters)],
+      },
+    ],
   )
 }
 

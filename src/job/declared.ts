@@ -1,6 +1,12 @@
 import type { Parameters } from '#parameters'
 import { grades, lightnessOf } from '#steel'
-import { shopParameters } from '#shop'
+import {
+  cuttingParameters,
+  rackItemParameters,
+  rateParameters,
+  shopParameters,
+  toleranceParameters,
+} from '#shop'
 import { type Operation, operations } from '#operations'
 import { measuredParameters, wishParameters } from './read-job.ts'
 
@@ -31,6 +37,10 @@ export interface Declared {
   readonly wishes: Parameters
   readonly shop: Parameters
   readonly measured: Parameters
+  readonly rates: Parameters
+  readonly tolerances: Parameters
+  readonly rackItem: Parameters
+  readonly cutting: Parameters
 }
 
 export function declared(): Declared {
@@ -56,5 +66,9 @@ export function declared(): Declared {
     wishes: wishParameters,
     shop: shopParameters,
     measured: measuredParameters,
+    rates: rateParameters,
+    tolerances: toleranceParameters,
+    rackItem: rackItemParameters,
+    cutting: cuttingParameters,
   }
 }

@@ -2,7 +2,13 @@ import { z } from 'zod'
 import { operations } from '#operations'
 import { type Parameters, schemaOf } from '#parameters'
 import { pieceKinds } from '#piece'
-import { shopParameters } from '#shop'
+import {
+  cuttingParameters,
+  rackItemParameters,
+  rateParameters,
+  shopParameters,
+  toleranceParameters,
+} from '#shop'
 import { FORMAT } from './job.ts'
 import { jobNames, measuredParameters, wishParameters } from './read-job.ts'
 
@@ -31,6 +37,10 @@ export function jobSchema(): Record<string, unknown> {
       piece: piece.optional(),
       wishes: part(wishParameters).optional(),
       shop: part(shopParameters).optional(),
+      rates: part(rateParameters).optional(),
+      tolerances: part(toleranceParameters).optional(),
+      rack: z.array(part(rackItemParameters)).max(2000).optional(),
+      cutting: part(cuttingParameters).optional(),
       steels: z.array(z.record(z.string(), z.unknown())).max(100).optional(),
       bars: z.record(z.string(), z.array(step).min(1)),
       finish: z.string().optional(),

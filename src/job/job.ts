@@ -1,7 +1,7 @@
 import type { Problem } from '#problem'
 import type { Quantity } from '#units'
 import type { PieceKind } from '#piece'
-import type { Shop } from '#shop'
+import type { Cutting, RackItem, Rates, Shop, Tolerances } from '#shop'
 import type { Grade } from '#steel'
 import type { Route } from '#planner'
 
@@ -18,6 +18,15 @@ export interface Wishes {
   readonly lines?: number
   /** The pattern by its trade name. */
   readonly pattern?: string
+  /** Merged layers in the bar that shows the pattern. */
+  readonly layers?: number
+  /** The most sheets in a first stack. */
+  readonly sheets?: number
+  readonly heats?: number
+  /** The longest the work may take, s. */
+  readonly hours?: number
+  /** The most steel off the rack, kg. */
+  readonly steel?: number
 }
 
 /** A piece as asked for: its kind and the values it was read into. */
@@ -34,6 +43,11 @@ export interface Job {
   readonly piece?: Wanted
   readonly wishes: Wishes
   readonly shop: Shop
+  readonly rates: Rates
+  readonly tolerances: Tolerances
+  readonly cutting: Cutting
+  /** The bars and remnants there are. */
+  readonly rack: readonly RackItem[]
   /** The smith's own grades, beside those of the program. */
   readonly steels: readonly Grade[]
   readonly route: Route

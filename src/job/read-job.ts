@@ -3,7 +3,18 @@ import type { Quantity } from '#units'
 import { type Parameter, type Parameters, declare, isParameter, readValues } from '#parameters'
 import { findPieceKind } from '#piece'
 import { type Grade, findGrade, readGrade } from '#steel'
-import { readShop, usualShop } from '#shop'
+import {
+  type RackItem,
+  cuttingParameters,
+  rackItemParameters,
+  rateParameters,
+  readShop,
+  toleranceParameters,
+  usualCutting,
+  usualRates,
+  usualShop,
+  usualTolerances,
+} from '#shop'
 import { type Operation, operations } from '#operations'
 import type { Measured, PlannedStep } from '#planner'
 import { readJobText } from './file-text.ts'
@@ -36,6 +47,43 @@ export const wishParameters = declare({
     help: 'Lines wanted across the face',
   },
   pattern: { form: 'text', optional: true, longest: 120, help: 'The pattern by its trade name' },
+  layers: {
+    form: 'count',
+    min: 1,
+    max: 1e6,
+    optional: true,
+    help: 'Layers wanted in the bar that shows the pattern, merged',
+  },
+  sheets: {
+    form: 'count',
+    min: 2,
+    max: 400,
+    optional: true,
+    help: 'The most sheets in a first stack',
+  },
+  heats: {
+    form: 'count',
+    min: 1,
+    max: 2000,
+    optional: true,
+    help: 'The most heats the whole work may take',
+  },
+  hours: {
+    form: 'quantity',
+    of: 'time',
+    min: 60,
+    max: 1e7,
+    optional: true,
+    help: 'The longest the whole work may take',
+  },
+  steel: {
+    form: 'quantity',
+    of: 'mass',
+    min: 1e-3,
+    max: 1000,
+    optional: true,
+    help: 'The most steel that may come off the rack',
+  },
 })
 
 export const measuredParameters = declare({
@@ -69,6 +117,10 @@ export const jobNames = {
   piece: 'the finished piece: its kind and sizes',
   wishes: 'weight, lines and pattern wished for',
   shop: 'what the shop has and loses, where it differs from common practice',
+  rates: 'what hours, fire and steel cost, where it differs from common practice',
+  tolerances: 'how far things turn out from what was meant',
+  rack: 'the bars and remnants there are',
+  cutting: 'how bars are cut: ends lost, the least remnant kept, metric or inch sizes',
   steels: "the smith's own grades",
   bars: 'the bars by name, each a list of steps',
   finish: 'the bar that becomes the piece',
@@ -108,6 +160,13 @@ class JobReader {
     const shop = this.part('shop', readShop(this.raw.shop)) ?? usualShop()
     const wishes = this.part('wishes', readValues(wishParameters, this.raw.wishes ?? {})) as
       Wishes | undefined
+    const rates = this.part('rates', readValues(rateParameters, this.raw.rates ?? {}))
+    const tolerances = this.part(
+      'tolerances',
+      readValues(toleranceParameters, this.raw.tolerances ?? {}),
+    )
+    const cutting = this.part('cutting', readValues(cuttingParameters, this.raw.cutting ?? {}))
+    const rack = this.rack(steels)
     const piece = this.piece()
     const bars = this.bars(steels)
     const finish = this.finish(Object.keys(bars))
@@ -129,6 +188,10 @@ class JobReader {
         piece,
         wishes: wishes as Wishes,
         shop,
+        rates: rates ?? usualRates(),
+        tolerances: tolerances ?? usualTolerances(),
+        cutting: cutting ?? usualCutting(),
+        rack,
         steels,
         route: { bars, finish, measured },
         seed: seed as number,
@@ -177,6 +240,23 @@ class JobReader {
       const grade = readGrade(one, `steels[${i}]`)
       if (grade.problems) this.problems.push(...grade.problems)
       return grade.ok ? [grade.ok] : []
+    })
+  }
+
+  private rack(own: readonly Grade[]): RackItem[] {
+    const given = this.raw.rack ?? []
+    if (!Array.isArray(given) || given.length > 2000) {
+      this.wrong('rack', 'the rack is not a list', 'each bar on the rack is one entry of a list', [
+        'write "rack": [ { "steel": "1095", "thickness": "3 mm", "width": "40 mm", "length": "1 m" } ]',
+      ])
+      return []
+    }
+    return given.flatMap((one, i) => {
+      const at = `rack[${i}]`
+      const values = this.part(at, readValues(rackItemParameters, one))
+      return values
+        ? [this.withGradeNames(rackItemParameters, values, own, at) as unknown as RackItem]
+        : []
     })
   }
 

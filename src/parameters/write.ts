@@ -16,6 +16,7 @@ const siUnit: Readonly<Record<QuantityKind, string>> = {
   speed: 'm/s',
   area: 'm²',
   volume: 'm³',
+  money: '',
 }
 
 /**

@@ -14,6 +14,7 @@ export type QuantityKind =
   | 'speed'
   | 'area'
   | 'volume'
+  | 'money'
 
 /** Which units a person wants to see. */
 export type UnitSystem = 'inch' | 'metric'
@@ -34,6 +35,7 @@ export const siUnitOf: Readonly<Record<QuantityKind, string>> = {
   speed: 'm/s',
   area: 'm²',
   volume: 'm³',
+  money: "the shop's own money",
 }
 
 /** The kind in a sentence: "25 apples is not a length". */
@@ -52,6 +54,7 @@ export const nounOf: Readonly<Record<QuantityKind, string>> = {
   speed: 'a speed',
   area: 'an area',
   volume: 'a volume',
+  money: 'a sum of money',
 }
 
 /** Things that are accepted, to show to whoever wrote something that is not. */
@@ -70,4 +73,5 @@ export const examplesOf: Readonly<Record<QuantityKind, readonly string[]>> = {
   speed: ['30 m/s', '5000 ft/min', '16 ft/s'],
   area: ['600 mm²', '6 cm²', '1.5 sq in'],
   volume: ['20 cm³', '0.5 L', '3 cu in'],
+  money: ['45 €', '12.50 £', '4 $', '300 kr', '38'],
 }

@@ -108,6 +108,7 @@ const ladders: Record<QuantityKind, { readonly metric: Ladder; readonly inch: La
   lines: { metric: [[0, 'per mm']], inch: [[0, 'per inch']] },
   twist: { metric: [[0, 'mm pitch']], inch: [[0, 'per inch']] },
   ratio: { metric: [[0, '%']], inch: [[0, '%']] },
+  money: { metric: [[0, '¤']], inch: [[0, '¤']] },
   speed: { metric: [[0, 'm/s']], inch: [[0, 'ft/s']] },
   area: {
     metric: [

@@ -19,7 +19,7 @@ const LONGEST = 80
 /**
  * Reads what a person wrote: `2 1/8 in`, `54 mm`, `2300 °F`, `1 h 30 min`. The sum is done in exact
  * fractions and rounded once. `unit` is taken for a bare number; without it a bare number is a
- * problem (a bare ratio is not). Negative values are read: the range is the caller's affair.
+ * problem (a bare ratio or sum of money is not). Negative values are read: the range is the caller's affair.
  */
 export function readQuantity(
   text: string,
@@ -112,7 +112,7 @@ const ONE: ExactUnit = {
 function bareUnit(kind: QuantityKind, unit: string | undefined, last: ExactUnit | undefined) {
   if (last) return undefined
   if (unit !== undefined && unit !== '') return { unit: unitNamed(unit, kind), length: 0 }
-  return kind === 'ratio' ? { unit: ONE, length: 0 } : undefined
+  return kind === 'ratio' || kind === 'money' ? { unit: ONE, length: 0 } : undefined
 }
 
 /** Feet then inches, hours then minutes: smaller, of the same system, and nothing offset. */

@@ -254,4 +254,9 @@ export const unitsOf: Readonly<Record<QuantityKind, readonly Unit[]>> = {
     }),
     unit('inch', 'US fl oz', usGallon.div(128), ['US fluid ounce', 'US fluid ounces']),
   ],
+  money: [
+    unit('both', '¤', '1', ['€', 'EUR', '£', 'GBP', '$', 'USD', 'kr', 'CHF'], {
+      note: "the shop's own money, whatever its sign: nothing is exchanged",
+    }),
+  ],
 }

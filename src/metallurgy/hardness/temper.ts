@@ -151,6 +151,9 @@ export function temperedHardness(
     standing: found?.standing ?? 'computed',
     notes: [
       found === undefined ? `No published table: treated as ${read.name}.` : `Table: ${read.name}.`,
+      ...(found?.paper.startsWith('Penha')
+        ? ['Single specimens: a rise with temperature is scatter.']
+        : []),
     ],
     outOfRange: out,
     table: read.name,

@@ -1,3 +1,4 @@
+import { type BendReader, type LayerRow, bendReader } from './bend-reader.ts'
 import { type BandSurface, rasterise } from './raster.ts'
 import { NOTHING, type Tracer } from './tracer.ts'
 import type { FaceView } from './view.ts'
@@ -26,9 +27,7 @@ export interface BandOptions {
   readonly fine: number
 }
 
-/** Bend (layers) within a pixel, or a step to its neighbour not told by its slopes, above which it is split. */
-const BEND = 0.04
-
+/** What stands for 1 in a band's shares. A typed array takes the whole part of what it is given: ½ is added before. */
 export const FULL = 65535
 
 /** Draws rows `top` to `bottom` (exclusive) of a face. */
@@ -48,16 +47,12 @@ export function drawBand(
   const drawing = new Drawing(view, tracer, surface, start, rows + above)
   for (let row = 0; row < rows + above; row++) drawing.row(row, options.fine > 1)
   const split = options.fine > 1 ? drawing.splitFlagged(above, options.fine) : 0
-  drawing.clearHoles()
+  if (tracer.holes) drawing.clearHoles()
   const cut = width * above
   const { facets } = surface
-  const alpha = new Uint8Array(width * rows)
+  const alpha = cutOff(surface.alpha, cut)
   let metal = 0
-  for (let i = 0; i < alpha.length; i++) {
-    const a = surface.alpha[cut + i]!
-    if (a > 0) metal++
-    alpha[i] = a * 255 + 0.5
-  }
+  for (let i = 0; i < alpha.length; i++) if (alpha[i] !== 0) metal++
   const normal = (values: Float32Array) => {
     const whole = new Int16Array(alpha.length)
     for (let i = 0; i < whole.length; i++) whole[i] = Math.round(values[cut + i]! * 32767)
@@ -93,6 +88,7 @@ class Drawing {
   private readonly tracer: Tracer
   private readonly surface: BandSurface
   private readonly top: number
+  private readonly bends: { readonly reader: BendReader; readonly tile: number }
 
   constructor(view: FaceView, tracer: Tracer, surface: BandSurface, top: number, rows: number) {
     const size = view.width * rows
@@ -105,6 +101,7 @@ class Drawing {
     this.seam = new Uint8Array(size)
     this.flags = new Uint8Array(size)
     this.lines = [emptyLine(view.width), emptyLine(view.width)]
+    this.bends = { reader: bendsOf(tracer), tile: tracer.tile }
   }
 
   row(row: number, comparing: boolean): void {
@@ -124,7 +121,8 @@ class Drawing {
       tracer.run(count)
       this.means.forEach((mean, k) => {
         const of = found.means[k]!
-        for (let i = 0; i < count; i++) mean[at + left + i] = toShare(of[i]!)
+        const first = at + left
+        for (let i = 0; i < count; i++) mean[first + i] = of[i]! * FULL + 0.5
       })
       this.stack.set(found.stack.subarray(0, count), at + left)
       if (tracer.seams) {
@@ -132,9 +130,9 @@ class Drawing {
         for (let i = 0; i < count; i++) this.seam[at + left + i] = Math.round(found.seam[i]! * 255)
       }
       if (!comparing) continue
-      line.layer.set(found.layer.subarray(0, count), left)
-      line.alongU.set(found.alongU.subarray(0, count), left)
-      line.alongV.set(found.alongV.subarray(0, count), left)
+      line.layer.set(found.layer.subarray(0, count), left + 1)
+      line.alongU.set(found.alongU.subarray(0, count), left + 1)
+      line.alongV.set(found.alongV.subarray(0, count), left + 1)
     }
     if (comparing) this.compare(row, line, this.lines[(row & 1) ^ 1]!)
   }
@@ -169,39 +167,25 @@ class Drawing {
     }
   }
 
-  /** Flags pixels across which the layer coordinate does not run straight: joints, folds, creases, sharp bends. */
-  private compare(row: number, line: Line, before: Line): void {
-    const { stack, flags, view } = this
-    const at = row * view.width
-    const { layer, alongU, alongV } = line
-    const several = this.tracer.stacks.length > 1 || this.tracer.holes
-    for (let i = line.from + 1; i < line.to; i++) {
-      const gu = alongU[i]!
-      const gv = alongV[i]!
-      const hu = alongU[i - 1]!
-      const bend =
-        Math.abs(layer[i]! - layer[i - 1]! - (gu + hu) * 0.5) +
-        Math.abs(gu - hu) * 0.125 +
-        Math.abs(gv - alongV[i - 1]!) * 0.25
-      if (bend > BEND && bend > BEND * (Math.abs(gu) + Math.abs(gv)))
-        flags[at + i] = flags[at + i - 1] = 1
-      else if (several && stack[at + i] !== stack[at + i - 1]) flags[at + i] = flags[at + i - 1] = 1
+  /** Flags pixels across which the layer coordinate does not run straight, or beyond which other metal lies. */
+  private compare(row: number, line: Line, above: Line): void {
+    const { stack, flags, view, bends } = this
+    const { width } = view
+    const at = row * width
+    for (let first = line.from; first < line.to; first += bends.tile) {
+      const count = Math.min(bends.tile, line.to - first)
+      const { left, up } = bends.reader.read(line, above, first + 1, count)
+      for (let i = 0; i < count; i++) {
+        if (left[i]! > 0 && first + i > line.from)
+          flags[at + first + i] = flags[at + first + i - 1] = 1
+        if (up[i]! > 0 && row > 0 && first + i >= above.from && first + i < above.to)
+          flags[at + first + i] = flags[at + first + i - width] = 1
+      }
     }
-    if (row === 0) return
-    const up = before
-    const [from, to] = [Math.max(line.from, up.from), Math.min(line.to, up.to)]
-    for (let i = from; i < to; i++) {
-      const gu = alongU[i]!
-      const gv = alongV[i]!
-      const hv = up.alongV[i]!
-      const other = at + i - view.width
-      const bend =
-        Math.abs(up.layer[i]! - layer[i]! - (gv + hv) * 0.5) +
-        Math.abs(gv - hv) * 0.125 +
-        Math.abs(gu - up.alongU[i]!) * 0.25
-      if (bend > BEND && bend > BEND * (Math.abs(gu) + Math.abs(gv)))
-        flags[at + i] = flags[other] = 1
-      else if (several && stack[at + i] !== stack[other]) flags[at + i] = flags[other] = 1
+    if (this.tracer.stacks.length === 1 && !this.tracer.holes) return
+    for (let i = at + line.from; i < at + line.to; i++) {
+      if (i > at && stack[i] !== stack[i - 1]) flags[i] = flags[i - 1] = 1
+      if (row > 0 && stack[i] !== stack[i - width]) flags[i] = flags[i - width] = 1
     }
   }
 
@@ -271,7 +255,7 @@ class Drawing {
       let sum = 0
       const of = found.means[k]!
       for (let i = first; i < first + parts; i++) if (found.stack[i] !== NOTHING) sum += of[i]!
-      mean[at] = metal > 0 ? toShare(sum / metal) : 0
+      mean[at] = metal > 0 ? (sum / metal) * FULL + 0.5 : 0
     })
     const whole = metal / parts
     if (whole < 1) this.surface.alpha[at] = this.surface.alpha[at]! * whole
@@ -283,20 +267,21 @@ class Drawing {
   }
 }
 
-interface Line {
-  readonly layer: Float32Array
-  readonly alongU: Float32Array
-  readonly alongV: Float32Array
+const benders = new WeakMap<Tracer, BendReader>()
+
+function bendsOf(tracer: Tracer): BendReader {
+  const made = benders.get(tracer) ?? bendReader(tracer.tile)
+  benders.set(tracer, made)
+  return made
+}
+
+/** Entry i + 1 is pixel i's: the first pixel's left neighbour is nobody. */
+interface Line extends LayerRow {
   from: number
   to: number
 }
 
 function emptyLine(width: number): Line {
-  const row = () => new Float32Array(width)
+  const row = () => new Float32Array(width + 1)
   return { layer: row(), alongU: row(), alongV: row(), from: 0, to: 0 }
-}
-
-function toShare(value: number): number {
-  // A typed array takes the whole part of what it is given.
-  return value <= 0 ? 0 : value >= 1 ? FULL : value * FULL + 0.5
 }

@@ -51,7 +51,8 @@ export function meanStage(
     numbers,
     tables,
     outputs: weighings.map((_, i) => `mean${i}`),
-    read: (g, place, at) => read(g, pixelOf(g, place, at), at, weighings.length),
+    read: (g, place, at) =>
+      read(g, pixelOf(g, place, at), at, weighings.length).map((mean) => g.clamp(mean, 0, 1)),
   }
 }
 

@@ -3,8 +3,8 @@ import type { FaceView, FacetSurface } from './view.ts'
 
 /** The surface under a band of rows: row-major, row 0 the highest asked for. */
 export interface BandSurface {
-  /** Share of each pixel that is metal, 0 to 1. */
-  readonly alpha: Float32Array
+  /** Share of each pixel that is metal, 0 … 255. */
+  readonly alpha: Uint8Array
   /** Present where the surface is not one plane: height towards the eye (m), its slopes, and the smooth normal. */
   readonly facets?: {
     readonly out: Float64Array
@@ -48,7 +48,7 @@ export function rasterise(view: FaceView, top: number, bottom: number): BandSurf
 }
 
 /** Rim pixels whose centre lies off the metal take the surface of the neighbour it reaches them from. */
-function extendToRim(view: FaceView, facets: Facets, alpha: Float32Array): void {
+function extendToRim(view: FaceView, facets: Facets, alpha: Uint8Array): void {
   const { width, pixel } = view
   const wanted: number[] = []
   for (let i = 0; i < alpha.length; i++) {
@@ -136,11 +136,10 @@ function facing({ positions: p, triangles: t }: FacetSurface, i: number): number
 }
 
 /** Exact share of each pixel inside closed edges: the area to the right of every edge, added up with its sign. */
-function areaCover(view: FaceView, top: number, rows: number, edges: Edges): Float32Array {
+function areaCover(view: FaceView, top: number, rows: number, edges: Edges): Uint8Array {
   const { width, height, pixel } = view
-  // `area`: what an edge does within its own pixel; `step`: what it does to all pixels to the right.
-  const stride = width + 2
-  const sum = new Float64Array(stride * rows)
+  // Of each row the columns at which the share changes, and by how much.
+  const changes: Changes[] = Array.from({ length: rows }, () => ({ columns: [], steps: [] }))
   for (let e = 0; e < edges.length; e += 4) {
     let [x0, x1] = [edges[e]! / pixel, edges[e + 2]! / pixel]
     let [y0, y1] = [height - edges[e + 1]! / pixel - top, height - edges[e + 3]! / pixel - top]
@@ -149,32 +148,50 @@ function areaCover(view: FaceView, top: number, rows: number, edges: Edges): Flo
     if (y0 > y1) [x0, x1, y0, y1] = [x1, x0, y1, y0]
     if (y1 <= 0 || y0 >= rows) continue
     const slope = (x1 - x0) / (y1 - y0)
+    const clampX = (x: number) => Math.min(Math.max(x, 0), width)
     for (let row = Math.max(0, Math.floor(y0)); row < Math.min(rows, Math.ceil(y1)); row++) {
       const [ya, yb] = [Math.max(y0, row), Math.min(y1, row + 1)]
-      const clampX = (x: number) => Math.min(Math.max(x, 0), width)
       const [xa, xb] = [clampX(x0 + slope * (ya - y0)), clampX(x0 + slope * (yb - y0))]
-      addEdge(sum, row * stride, sign * (yb - ya), Math.min(xa, xb), Math.max(xa, xb))
+      addEdge(changes[row]!, sign * (yb - ya), Math.min(xa, xb), Math.max(xa, xb))
     }
   }
-  const alpha = new Float32Array(width * rows)
-  for (let row = 0; row < rows; row++) {
-    let run = 0
-    for (let i = 0; i < width; i++) {
-      run += sum[row * stride + i]!
-      const share = Math.abs(run)
-      alpha[row * width + i] = share < 1e-6 ? 0 : Math.min(1, share)
-    }
-  }
+  const alpha = new Uint8Array(width * rows)
+  changes.forEach((change, row) => fillRun(alpha, row * width, width, change))
   return alpha
 }
 
-/** An edge falling by `drop` between xa and xb: differences along the row of the area to its right. */
-function addEdge(sum: Float64Array, at: number, drop: number, xa: number, xb: number): void {
+interface Changes {
+  readonly columns: number[]
+  readonly steps: number[]
+}
+
+function fillRun(alpha: Uint8Array, at: number, width: number, { columns, steps }: Changes): void {
+  const order = columns.map((_, k) => k).sort((a, b) => columns[a]! - columns[b]!)
+  let run = 0
+  let from = 0
+  const fill = (to: number) => {
+    const share = Math.round(255 * Math.min(1, Math.abs(run)))
+    if (to > from && share > 0) alpha.fill(share, at + from, at + Math.min(to, width))
+    from = Math.max(from, to)
+  }
+  for (const k of order) {
+    fill(columns[k]!)
+    run += steps[k]!
+  }
+  fill(width)
+}
+
+/** An edge falling by `drop` between xa and xb: what it does to the share of each pixel and of all to its right. */
+function addEdge({ columns, steps }: Changes, drop: number, xa: number, xb: number): void {
+  const add = (column: number, step: number) => {
+    columns.push(column)
+    steps.push(step)
+  }
   const first = Math.floor(xa)
   if (xb <= first + 1) {
     const share = first + 1 - (xa + xb) / 2
-    sum[at + first] = sum[at + first]! + drop * share
-    sum[at + first + 1] = sum[at + first + 1]! + drop * (1 - share)
+    add(first, drop * share)
+    add(first + 1, drop * (1 - share))
     return
   }
   const perPixel = drop / (xb - xa)
@@ -184,12 +201,11 @@ function addEdge(sum: Float64Array, at: number, drop: number, xa: number, xb: nu
     const [a, b] = [Math.max(xa, i), Math.min(xb, i + 1)]
     const part = perPixel * (b - a)
     const cover = already + part * (i + 1 - (a + b) / 2)
-    sum[at + i] = sum[at + i]! + cover - before
+    add(i, cover - before)
     already += part
     before = cover
   }
-  const end = Math.ceil(xb)
-  sum[at + end] = sum[at + end]! + already - before
+  add(Math.ceil(xb), already - before)
 }
 
 type Facets = NonNullable<BandSurface['facets']>

@@ -140,6 +140,36 @@ test('an even run keeps the order of its steels at both faces', () => {
     expect(run.layers[i]!.mean).toBeCloseTo(full.layers[20 + (i % 2)]!.mean, 3)
 })
 
+test('a unit without a mirror plane: three and four steels in turn, against the full solution', () => {
+  const c: SteelLayer = { composition: { C: 0.2, Mn: 0.6 }, thickness: 1.5e-4 }
+  for (const unit of [
+    [a, b, c],
+    [a, b, c, b],
+  ]) {
+    const p = unit.length
+    const stack = (n: number) => Array.from({ length: n * p }, (_, i) => unit[i % p]!)
+    // A hair on the first layer, so that nothing repeats and all of it is solved.
+    const uneven = stack(9).map((l, i) => (i === 0 ? { ...l, thickness: l.thickness + 1e-12 } : l))
+    const full = evolveCarbon(uneven, route(1, 950))
+    const run = evolveCarbon(stack(120), route(1, 950))
+    const longer = evolveCarbon(stack(400), route(1, 950))
+    expect(full.reduction.kind).toBe('whole')
+    expect(run.reduction).toMatchObject({ kind: 'repeat', unit: p, repeats: 120 })
+    expect(longer.reduction.nodes).toBe(run.reduction.nodes)
+    const places = Array.from({ length: p }, (_, k) => [
+      [k, k],
+      [4 * p + k, 60 * p + k],
+      [8 * p + k, 119 * p + k],
+    ]).flat()
+    for (const [i, j] of places) {
+      const [x, y] = [full.layers[i!]!, run.layers[j!]!]
+      expect(y.mean).toBeCloseTo(x.mean, 3)
+      expect(y.across[0]!).toBeCloseTo(x.across[0]!, 2)
+      expect(y.across.at(-1)!).toBeCloseTo(x.across.at(-1)!, 2)
+    }
+  }
+})
+
 test('thinning quickens levelling as the square of the thickness', () => {
   const thick = evolveCarbon([a, b], { points: hold(1373, 400) })
   const thin = evolveCarbon([a, b], {

@@ -255,7 +255,7 @@ function solveZone(
   const before = total()
   const held =
     open && zone.surface ? Math.min(Math.max(options.surfaceCarbon ?? 0, 0), 2) : undefined
-  const row = { width, value: carbon, law, ends: 'sealed' as const }
+  const row = { width, value: carbon, law, ends: zone.ends ?? ('sealed' as const) }
   const report = march(
     held === undefined ? row : { ...row, skin: heldFace(held, law) },
     spells,
@@ -294,7 +294,7 @@ function startingCarbon(layer: SteelLayer, place: number): number {
 }
 
 function layerOf(reduction: Reduction, solved: readonly SolvedZone[], i: number): LayerCarbon {
-  const { zone, segment } = reduction.where[i]!
+  const { zone, segment, turned } = reduction.where[i]!
   const cells = solved[zone]!.bySegment[segment]!
   const half = solved[zone]!.shares[segment] === 0.5
   // A half segment is the layer from its face to its middle, or in the first place of an inner
@@ -302,20 +302,13 @@ function layerOf(reduction: Reduction, solved: readonly SolvedZone[], i: number)
   const fromMiddle = half && segment === 0 && reduction.zones[zone]!.surface === false
   const outward = fromMiddle ? [...cells].reverse() : cells
   const mirrored = half ? [...outward, ...[...outward].reverse()] : cells
-  const turned = turnedLayer(reduction, i) ? [...mirrored].reverse() : mirrored
   const mean = cells.reduce((sum, c) => sum + c, 0) / cells.length
-  return { mean, lowest: Math.min(...cells), highest: Math.max(...cells), across: turned }
-}
-
-function turnedLayer(reduction: Reduction, i: number): boolean {
-  const n = reduction.where.length
-  if (reduction.kind === 'half') return i > (n - 1) / 2
-  if (reduction.kind === 'piece') {
-    const turn = Math.floor(i / reduction.unit) % 2 === 1
-    return reduction.where.length > reduction.unit && turn
+  return {
+    mean,
+    lowest: Math.min(...cells),
+    highest: Math.max(...cells),
+    across: turned ? [...mirrored].reverse() : mirrored,
   }
-  if (reduction.kind === 'repeat') return reduction.where[i]!.zone !== 1 && i > n / 2
-  return false
 }
 
 function lossOf(solved: readonly SolvedZone[], reduction: Reduction): number {
@@ -332,7 +325,12 @@ function repeatNote(reduction: Reduction, solved: readonly SolvedZone[]): string
   const inner = solved[1]!
   const lastMean = (s: SolvedZone, k: number) =>
     s.bySegment[k]!.reduce((sum, c) => sum + c, 0) / s.bySegment[k]!.length
-  const gap = Math.abs(lastMean(end, end.bySegment.length - 1) - lastMean(inner, 0))
+  // The deepest layer read from the end, against the inside layer of the same steel.
+  const deepest = reduction.where.findLastIndex((w, i) => w.zone === 0 && w.segment === i)
+  const like = reduction.where.find(
+    (w, i) => i > deepest && w.zone === 1 && (i - deepest) % reduction.unit === 0,
+  )
+  const gap = Math.abs(lastMean(end, deepest) - lastMean(inner, like?.segment ?? 0))
   return (
     `${reduction.repeats} repeats of ${reduction.unit} layers: the outer layers and one unit of the ` +
     `inside were solved; where they meet they differ by ${gap.toFixed(4)} wt% carbon.`

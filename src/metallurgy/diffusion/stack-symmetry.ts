@@ -3,7 +3,8 @@
  * same from both sides needs one half; a stack of pieces, each turned over against the last,
  * needs one piece; and a long run of one repeating unit needs its two ends and one unit between
  * mirror planes. The first two are exact. In the third the ends are kept deep enough that what
- * happens at a face does not reach the middle, or the depth kept is stated.
+ * happens at a face does not reach the middle, or the depth kept is stated. Where the unit has no
+ * mirror plane the inside is one unit closed on itself.
  */
 export interface Segment {
   /** The layer of the stack it stands for, and the share of that layer's thickness it has. */
@@ -15,13 +16,21 @@ export interface Zone {
   readonly segments: readonly Segment[]
   /** Whether the zone's first face is the outside of the stack. */
   readonly surface: boolean
+  /** Left out: sealed at both ends. */
+  readonly ends?: 'cyclic'
+}
+
+export interface Place {
+  readonly zone: number
+  readonly segment: number
+  readonly turned: boolean
 }
 
 export interface Reduction {
   readonly kind: 'whole' | 'half' | 'piece' | 'repeat'
   readonly zones: readonly Zone[]
-  /** For each layer of the stack, the zone and segment that stand for it. */
-  readonly where: readonly { readonly zone: number; readonly segment: number }[]
+  /** For each layer of the stack, the zone and segment that stand for it, and whether turned over. */
+  readonly where: readonly Place[]
   /** Layers in the repeating unit, and how often it occurs. */
   readonly unit: number
   readonly repeats: number
@@ -36,17 +45,16 @@ export function reduceStack(keys: readonly string[], depth: number, sealed: bool
   const n = keys.length
   const piece = sealed ? turnedPiece(keys) : n
   if (piece < n) {
-    const where = keys.map((_, i) => {
-      const turn = Math.floor(i / piece) % 2
-      const at = i % piece
-      return { zone: 0, segment: turn === 0 ? at : piece - 1 - at }
-    })
     const inner = reduceStack(keys.slice(0, piece), depth, true)
     const zones = inner.zones
     return {
       kind: 'piece',
       zones,
-      where: where.map((w) => inner.where[w.segment]!),
+      where: keys.map((_, i) => {
+        const back = Math.floor(i / piece) % 2 === 1
+        const place = inner.where[back ? piece - 1 - (i % piece) : i % piece]!
+        return { ...place, turned: place.turned !== back }
+      }),
       unit: piece,
       repeats: n / piece,
     }
@@ -58,7 +66,7 @@ export function reduceStack(keys: readonly string[], depth: number, sealed: bool
   return {
     kind: 'whole',
     zones: [{ segments: wholeOf(n), surface: true }],
-    where: keys.map((_, segment) => ({ zone: 0, segment })),
+    where: keys.map((_, segment) => ({ zone: 0, segment, turned: false })),
     unit: n,
     repeats: 1,
   }
@@ -71,7 +79,11 @@ function halfOf(n: number): Reduction {
   return {
     kind: 'half',
     zones: [{ segments, surface: true }],
-    where: Array.from({ length: n }, (_, i) => ({ zone: 0, segment: Math.min(i, n - 1 - i) })),
+    where: Array.from({ length: n }, (_, i) => ({
+      zone: 0,
+      segment: Math.min(i, n - 1 - i),
+      turned: i > (n - 1) / 2,
+    })),
     unit: n,
     repeats: 1,
   }
@@ -109,7 +121,7 @@ function repeatingRun(
     for (let k = 1; k < p && same; k++) same = letter(j + k) === letter(j - k)
     if (same) centre = j
   }
-  if (centre < 0) return undefined
+  if (centre < 0) return closedRun(n, p, kept)
   const front = endZone(kept, p, centre, (i) => i, n)
   // From the back the run reads in reverse; its mirror layer there is found by counting back.
   const centreBack = (((n - 1 - centre) % p) + p) % p
@@ -125,14 +137,40 @@ function repeatingRun(
     { segments: middle, surface: false },
   ]
   if (!mirrored) zones.push({ segments: back, surface: true })
-  const where = keys.map((_, i) => {
-    if (i < front.length) return { zone: 0, segment: i }
+  const where = keys.map((_, i): Place => {
+    if (i < front.length) return { zone: 0, segment: i, turned: false }
     if (n - 1 - i < (mirrored ? front.length : back.length))
-      return { zone: mirrored ? 0 : 2, segment: n - 1 - i }
+      return { zone: mirrored ? 0 : 2, segment: n - 1 - i, turned: true }
     const off = (((i - centre) % p) + p) % p
-    return { zone: 1, segment: Math.min(off, p - off) }
+    return { zone: 1, segment: Math.min(off, p - off), turned: off > p / 2 }
   })
   return { kind: 'repeat', zones, where, unit: p, repeats: Math.floor(n / p) }
+}
+
+/**
+ * A run whose unit has no mirror plane. Its ends are cut at no mirror, so each is solved twice as
+ * deep as it is read: what the cut does dies away before the layers that count.
+ */
+function closedRun(n: number, p: number, kept: number): Reduction | undefined {
+  if (n <= 4 * kept + 2 * p) return undefined
+  const front = Array.from({ length: 2 * kept }, (_, i) => ({ layer: i, share: 1 }))
+  const back = Array.from({ length: 2 * kept }, (_, i) => ({ layer: n - 1 - i, share: 1 }))
+  const middle = Array.from({ length: p }, (_, i) => ({ layer: i, share: 1 }))
+  return {
+    kind: 'repeat',
+    zones: [
+      { segments: front, surface: true },
+      { segments: middle, surface: false, ends: 'cyclic' },
+      { segments: back, surface: true },
+    ],
+    where: Array.from({ length: n }, (_, i): Place => {
+      if (i < kept) return { zone: 0, segment: i, turned: false }
+      if (n - 1 - i < kept) return { zone: 2, segment: n - 1 - i, turned: true }
+      return { zone: 1, segment: i % p, turned: false }
+    }),
+    unit: p,
+    repeats: Math.floor(n / p),
+  }
 }
 
 /** Layers from one face inward, ending in half of a mirror layer at least `kept` layers deep. */

@@ -54,14 +54,17 @@ function best(runs: number, once: () => number): number {
   return Math.min(...Array.from({ length: runs }, once))
 }
 /** Each band of rows at its best of several runs, and their sum: what the machine does besides falls out. */
-function time(evaluator: Evaluator, runs = 9): { milliseconds: number; out: ArrayLike<number> } {
-  const out = pictureOf(evaluator)
+function inBands(runs: number, draw: (from: number, to: number) => number): number {
   const bands = new Array<number>(SIDE / BAND).fill(Infinity)
   for (let k = 0; k < runs; k++)
     bands.forEach((least, i) => {
-      bands[i] = Math.min(least, drawRows(evaluator, out, i * BAND, (i + 1) * BAND))
+      bands[i] = Math.min(least, draw(i * BAND, (i + 1) * BAND))
     })
-  return { milliseconds: bands.reduce((a, b) => a + b, 0), out }
+  return bands.reduce((a, b) => a + b, 0)
+}
+function time(evaluator: Evaluator, runs = 9): { milliseconds: number; out: ArrayLike<number> } {
+  const out = pictureOf(evaluator)
+  return { milliseconds: inBands(runs, (from, to) => drawRows(evaluator, out, from, to)), out }
 }
 const make = (
   [sheets, n1, n2, n3]: Counts,
@@ -102,7 +105,7 @@ async function onThreads(threads: number): Promise<number> {
     )
   await round('warm')
   let least = Infinity
-  for (let k = 0; k < 15; k++) {
+  for (let k = 0; k < 40; k++) {
     const start = performance.now()
     await round('draw')
     least = Math.min(least, performance.now() - start)
@@ -198,12 +201,12 @@ async function main(): Promise<void> {
   const f64 = time(double, 7)
   const tiles = time(reference, 3)
   const point = closures(warps, SHEETS, STACK)
-  const objects = best(2, () => {
-    const out = new Float32Array(SIDE * SIDE)
+  const picture = new Float32Array(SIDE * SIDE)
+  const objects = inBands(3, (from, to) => {
     const start = performance.now()
-    for (let row = 0; row < SIDE; row++) {
+    for (let row = from; row < to; row++) {
       const at = faceRow(row, SIDE)
-      for (let i = 0; i < SIDE; i++) out[row * SIDE + i] = point({ x: RAMP[i]!, ...at })
+      for (let i = 0; i < SIDE; i++) picture[row * SIDE + i] = point({ x: RAMP[i]!, ...at })
     }
     return performance.now() - start
   })

@@ -72,8 +72,9 @@ export function idealDiameter(composition: Composition, grainNumber = 7): Estima
   const above = carbon > 0.7
   return {
     value,
+    // below .90 % the upper end takes in A255 itself
     range: above
-      ? [Math.min(observed, value) * 0.8, share < 1 ? a255 * 1.1 : value * 1.25]
+      ? [value * 0.75, Math.max(value * 1.25, share < 1 ? a255 : 0)]
       : [value * 0.85, value * 1.15],
     unit: 'm',
     source: above ? 'RKK' : 'A255-HB',

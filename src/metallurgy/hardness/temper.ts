@@ -1,6 +1,6 @@
 import { type Composition, type Element, percent } from '#steel'
 import { type Estimate, hold, outOfRange } from '../estimate.ts'
-import { fullMartensite } from './as-quenched.ts'
+import { fullMartensite, halfMartensite } from './as-quenched.ts'
 import {
   type TemperingTable,
   equalTemper,
@@ -139,9 +139,13 @@ export function temperedHardness(
   const out = read.inside ? [] : [outOfRange('temper', temperature, [293, 973], 'K', read.name)]
   if (found === undefined && (carbon < 0.28 || carbon > 1.2))
     out.push(outOfRange('carbon', carbon, [0.28, 1.2], 'wt%', 'the tempering tables'))
-  // A quench that fell short of martensite leaves less to temper away.
-  const short = Math.max(0, fullMartensite(carbon) - cap)
-  const value = Math.max(0, Math.min(read.hrc - 0.5 * short, cap))
+  // A quench that fell short left pearlite, which a temper leaves alone: only the martensite softens.
+  const full = fullMartensite(carbon)
+  const short = Math.max(0, full - cap)
+  const pearlite = Math.max(5, halfMartensite(carbon) - 15)
+  const martensite = hold((cap - pearlite) / (full - pearlite), [0, 1])
+  const softened = Math.max(0, full - read.hrc) * martensite
+  const value = Math.max(0, short > 0 ? cap - softened : Math.min(read.hrc, cap))
   const scatter = (found?.scatter ?? 2) + (found === undefined ? 1 : 0) + 0.3 * short
   return {
     value,

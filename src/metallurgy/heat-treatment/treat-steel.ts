@@ -81,7 +81,7 @@ export function treatSteel(order: HardeningOrder): TreatedSteel {
   if (hardening.verdict === 'doubtful')
     cautions.push(`May not harden through in ${order.medium} at this size.`)
   if (carbon < 0.35) cautions.push('Too little carbon to harden for an edge.')
-  if (retained.value > 0.15)
+  if (retained.value > 0.18)
     cautions.push('Much austenite is kept: temper twice, or cool below freezing first.')
   if (carbon > 0.5 && quenches[order.medium]?.severity > 35)
     cautions.push('Water may crack this steel, most of all at grooves and stamps.')

@@ -20,16 +20,21 @@ export interface SharedWindow extends HardeningWindow {
 }
 
 /**
- * One steel's window, K. Up to the eutectoid: 30 to 60 K over Ac3. Above it: 30 to 60 K over Ac1
- * and not so hot that all carbide dissolves, for then grain and retained austenite run away;
- * chromium's carbides want 30 K more for each per cent (common practice, all of it).
+ * One steel's window, K: 40 to 125 K over Ac3 up to the eutectoid; above it 40 to 115 K over Ac1,
+ * not so hot that all carbide dissolves, for then grain and kept austenite run away; 20 K more for
+ * each per cent of chromium, whose carbides are slow. Common practice, laid so that it takes in
+ * the hardening heats that makers print (MEAD, L6X, read).
  */
 export function hardeningWindow(composition: Composition): HardeningWindow {
   const full = fullAustenite(composition)
-  const chromium = hold(percent(composition, 'Cr'), [0, 2])
-  const from =
-    full.line === 'Ac3' ? Math.max(full.value, ac1(composition).value + 15) : ac1(composition).value
-  return { low: from + 30 + 30 * chromium, high: from + 75 + 30 * chromium }
+  const slow = 20 * hold(percent(composition, 'Cr'), [0, 2])
+  const start = ac1(composition).value
+  return full.line === 'Ac3'
+    ? {
+        low: Math.max(full.value, start) + 40 + slow,
+        high: Math.max(full.value, start) + 125 + slow,
+      }
+    : { low: start + 40 + slow, high: start + 115 + slow }
 }
 
 /** The heat that suits a whole set of steels hardened together. */

@@ -1,0 +1,277 @@
+import { create } from 'zustand'
+import type { Problem } from '#problem'
+import type { UnitSystem } from '#units'
+import { type Language, languageOf, wordsIn } from '#words'
+import { engine } from './engine/engine.ts'
+import type { Declarations, PieceDrawing, Worked, Written } from './engine/messages.ts'
+import { barNames } from './engine/places.ts'
+import { address, go } from './address.ts'
+import {
+  draftOf,
+  dropDraft,
+  historyOf,
+  keepDraft,
+  keepHistory,
+  keepPreferences,
+  keptPreferences,
+} from './drafts.ts'
+import { type History, change, redo, startHistory, undo } from './history.ts'
+import { type JobLine, NoServer, Refused, server } from './server.ts'
+
+export type Theme = 'system' | 'paper' | 'night'
+export type Saving = 'saved' | 'unsaved' | 'saving' | 'offline' | 'conflict'
+
+/** Something said at the foot of the sheet, and what can be pressed about it. */
+export interface Notice {
+  readonly words: string
+  readonly press?: { readonly words: string; readonly act: () => void }
+  readonly problems?: readonly Problem[]
+}
+
+export interface Desk {
+  readonly declared?: Declarations
+  readonly jobs: readonly JobLine[]
+  /** The open job. */
+  readonly id?: string
+  readonly history?: History
+  /** The version this window builds on. */
+  readonly base: number
+  readonly saving: Saving
+  readonly worked?: Worked
+  /** The last sound plan of the open job: shown while a change waits for sense. */
+  readonly sound?: Worked
+  readonly piece?: PieceDrawing
+  readonly doing?: { readonly share: number; readonly what: string }
+  readonly units: UnitSystem
+  readonly language: Language
+  readonly theme: Theme
+  readonly notice?: Notice
+  /** The list of jobs is open. */
+  readonly listOpen: boolean
+}
+
+const kept = keptPreferences()
+
+export const useDesk = create<Desk>(() => ({
+  jobs: [],
+  base: 0,
+  saving: 'saved',
+  units: kept.units === 'inch' ? 'inch' : 'metric',
+  language: languageOf(kept.language ?? navigator.language),
+  theme: kept.theme === 'paper' || kept.theme === 'night' ? kept.theme : 'system',
+  listOpen: false,
+}))
+
+const set = useDesk.setState
+const get = useDesk.getState
+
+/** The window's channel to other windows of this browser: what is typed here shows there at once. */
+export const channel = new BroadcastChannel('billetwright')
+
+/** Opens a job by its id: the draft of this browser if one was never saved, else as it stands. */
+export async function openJob(id: string): Promise<void> {
+  try {
+    const stored = await server.get(id)
+    const draft = draftOf(id)
+    lay(id, draft ? draft.job : stored.job, draft ? draft.base : stored.version)
+    if (draft) {
+      set({ saving: 'unsaved' })
+      saveSoon(0)
+    }
+  } catch (fault) {
+    const draft = draftOf(id)
+    if (fault instanceof NoServer && draft) {
+      lay(id, draft.job, draft.base)
+      set({ saving: 'offline' })
+    } else if (fault instanceof Refused && fault.status === 404) {
+      set({ id: undefined, history: undefined, listOpen: true, notice: { words: fault.message } })
+    } else set({ notice: { words: (fault as Error).message } })
+  }
+}
+
+/** Lays a job on the desk. */
+function lay(id: string, job: Written, base: number): void {
+  const again = historyOf(id)
+  const history = { ...startHistory(job), ...again }
+  set({
+    id,
+    history,
+    base,
+    saving: 'saved',
+    worked: undefined,
+    sound: undefined,
+    piece: undefined,
+    listOpen: false,
+  })
+  workOutNow(job)
+}
+
+/** Changes the open job; changes of one sitting in one field are one step of undo. */
+export function edit(now: Written, within?: string): void {
+  const { history, id } = get()
+  if (!history || id === undefined || now === history.now) return
+  laid(id, change(history, now, within), true)
+}
+
+export function undoEdit(): void {
+  const { history, id } = get()
+  if (history && id !== undefined && history.past.length > 0) laid(id, undo(history), true)
+}
+
+export function redoEdit(): void {
+  const { history, id } = get()
+  if (history && id !== undefined && history.future.length > 0) laid(id, redo(history), true)
+}
+
+function laid(id: string, history: History, ours: boolean): void {
+  set({ history })
+  keepHistory(id, history)
+  if (ours) {
+    keepDraft(id, { base: get().base, job: history.now })
+    channel.postMessage({ kind: 'edit', id, job: history.now })
+    set({ saving: 'unsaved' })
+    saveSoon()
+  }
+  workOutNow(history.now)
+}
+
+/** A change made in another window of this browser. */
+export function takeEdit(id: string, job: Written): void {
+  const { history } = get()
+  if (get().id !== id || !history || sameWords(history.now, job)) return
+  laid(id, change(history, job), false)
+}
+
+/** A version another window saved. */
+export async function takeVersion(id: string, version: number): Promise<void> {
+  if (get().id !== id || version <= get().base) return
+  const stored = await server.get(id)
+  const { history, saving } = get()
+  if (get().id !== id || !history || stored.version <= get().base) return
+  // What is typed here was built on it already: nothing to take, and nothing in each other's way.
+  const known = [history.now, ...history.past.slice(-KNOWN)]
+  if (known.some((job) => sameWords(job, stored.job))) return set({ base: stored.version })
+  if (saving === 'unsaved' || saving === 'saving') return
+  dropDraft(id)
+  set({ base: stored.version, saving: 'saved' })
+  laid(id, change(history, stored.job), false)
+}
+
+/** How far back a job of another window is looked for among those seen here. */
+const KNOWN = 20
+
+function sameWords(a: Written, b: Written): boolean {
+  return JSON.stringify(a) === JSON.stringify(b)
+}
+
+const SAVE_AFTER = 700
+let timer: ReturnType<typeof setTimeout> | undefined
+
+function saveSoon(after = SAVE_AFTER): void {
+  clearTimeout(timer)
+  timer = setTimeout(() => void saveNow(), after)
+}
+
+/** Saves the open job; without a server it waits in the browser and is tried again. */
+export async function saveNow(): Promise<void> {
+  const { id, history, base, saving } = get()
+  if (id === undefined || !history || saving === 'saving' || saving === 'saved') return
+  const job = history.now
+  set({ saving: 'saving' })
+  try {
+    const result = await server.save(id, base, job)
+    if (get().id !== id) return
+    if (result.kind === 'saved') {
+      const changed = get().history?.now !== job
+      set({ base: result.line.version, saving: changed ? 'unsaved' : 'saved' })
+      if (changed) saveSoon()
+      else dropDraft(id)
+      await loadList()
+    } else if (result.kind === 'conflict') {
+      // Both are kept; the standing one is laid under, ours on top of it, undoable.
+      dropDraft(id)
+      set({ base: result.standing.version, saving: 'saved' })
+      const mine = job
+      const now = get().history
+      if (now) laid(id, change(now, result.standing.job), false)
+      set({
+        notice: {
+          words: wordsIn(get().language).bothKept(result.keptAs),
+          press: { words: wordsIn(get().language).layMine, act: () => edit(mine) },
+        },
+      })
+    } else set({ saving: 'offline' })
+  } catch {
+    if (get().id === id) set({ saving: 'offline' })
+    saveSoon(4000)
+  }
+}
+
+export async function loadList(): Promise<void> {
+  try {
+    set({ jobs: await server.list() })
+  } catch (fault) {
+    if (!(fault instanceof NoServer)) set({ notice: { words: (fault as Error).message } })
+  }
+}
+
+/** The piece drawn last, so that only a changed one is drawn again. */
+let drawnPiece: unknown
+
+function workOutNow(job: Written): void {
+  const { sound } = get()
+  engine
+    .compute(
+      { job, solved: sound?.solved ?? {} },
+      { onProgress: (share, what) => set({ doing: { share, what } }) },
+    )
+    .then((worked) => {
+      if (!worked || get().history?.now !== job) return
+      set({ worked, doing: undefined, ...(worked.sound && { sound: worked }) })
+    })
+    .catch((fault: Error) => set({ doing: undefined, notice: { words: fault.message } }))
+  if (job.piece !== drawnPiece || !get().piece) {
+    drawnPiece = job.piece
+    void engine.ask({ ask: 'piece', job }).then((piece) => {
+      // A piece that cannot be is drawn as it last could.
+      if (get().history?.now.piece === job.piece && (piece || job.piece === undefined))
+        set({ piece })
+    })
+  }
+}
+
+/** Makes a job and opens it. */
+export async function newJob(job: Written, sheet?: string): Promise<void> {
+  try {
+    const line = await server.add(job)
+    await loadList()
+    go({ job: line.id, ...(sheet !== undefined && { sheet }) })
+  } catch (fault) {
+    set({ notice: { words: (fault as Error).message } })
+  }
+}
+
+export function choose(what: Partial<Pick<Desk, 'units' | 'language' | 'theme'>>): void {
+  set(what)
+  const { units, language, theme } = get()
+  keepPreferences({ units, language, theme })
+}
+
+/** The bars of the open job by name. */
+export function openBars(): readonly string[] {
+  const { history } = get()
+  return history ? barNames(history.now) : []
+}
+
+/** Opens the job the address names, or the newest. */
+export async function followAddress(): Promise<void> {
+  const { job } = address()
+  if (job === undefined) {
+    await loadList()
+    const first = get().jobs[0]
+    if (first) go({ job: first.id }, true)
+    else set({ listOpen: true })
+    return
+  }
+  if (job !== get().id) await openJob(job)
+}

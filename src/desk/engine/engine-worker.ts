@@ -1,0 +1,88 @@
+import { declared, heatColour, readJob, writeJob } from '#job'
+import { pieceKinds } from '#piece'
+import { drawPiece } from './draw-piece.ts'
+import type { Answers, AskMessage, Declarations, Reply } from './messages.ts'
+import { readLeniently } from './read-leniently.ts'
+import { workOut } from './work-out.ts'
+
+/** The engine in a worker: asks come in by number, answers go out under the same. */
+const post = (reply: Reply) => postMessage(reply)
+
+addEventListener('message', ({ data }: MessageEvent<AskMessage>) => {
+  const { number } = data
+  try {
+    post({ number, answer: answer(data) })
+  } catch (fault) {
+    if (fault instanceof Stopped) post({ number, stopped: true })
+    else post({ number, fault: (fault as Error).message })
+  }
+})
+
+function answer(asked: AskMessage): Answers[keyof Answers] {
+  switch (asked.ask) {
+    case 'declare':
+      return declarations()
+    case 'compute':
+      return workOut(asked.job, asked.solved, {
+        signal: flagSignal(asked.latest, asked.number),
+        onProgress: (progress, doing) => post({ number: asked.number, progress, doing }),
+      })
+    case 'piece': {
+      const { job } = readLeniently(asked.job)
+      return job?.piece && drawPiece(job.piece)
+    }
+    case 'read': {
+      const read = readJob(asked.text)
+      return read.ok ? { job: read.ok.written, problems: [] } : rawElse(asked.text, read.problems)
+    }
+    case 'write':
+      return writeJob(asked.job)
+  }
+}
+
+/** A file that is a job with faults is opened with its faults; anything else is refused. */
+function rawElse(text: string, problems: Answers['read']['problems']): Answers['read'] {
+  try {
+    const raw: unknown = JSON.parse(text)
+    const group = typeof raw === 'object' && raw !== null && !Array.isArray(raw)
+    if (group && (raw as { billetwright?: unknown }).billetwright === 1)
+      return { job: raw as Record<string, unknown>, problems }
+  } catch {
+    // Not JSON: the problems say so.
+  }
+  return { problems }
+}
+
+class Stopped extends Error {}
+
+/** A signal that reads a flag in shared memory: long work stops although no message can come in. */
+function flagSignal(
+  latest: SharedArrayBuffer | undefined,
+  number: number,
+): AbortSignal | undefined {
+  if (!latest) return undefined
+  const flag = new Int32Array(latest)
+  return {
+    get aborted() {
+      return Atomics.load(flag, 0) > number
+    },
+    throwIfAborted() {
+      if (Atomics.load(flag, 0) > number) throw new Stopped()
+    },
+  } as unknown as AbortSignal
+}
+
+function declarations(): Declarations {
+  return {
+    ...declared(),
+    kinds: pieceKinds.map(({ name, title, summary, parameters, thicknesses, examples }) => ({
+      name,
+      title,
+      summary,
+      parameters,
+      thicknesses,
+      example: examples[0] ?? {},
+    })),
+    glow: Array.from({ length: 91 }, (_, i) => heatColour(500 + 273.15 + 10 * i).hex ?? '#000000'),
+  }
+}

@@ -1,0 +1,46 @@
+/** The job that lies open: what it is, was and will be, worked out as it is changed, and kept. */
+export { closeStep, go, useAddress } from './address.ts'
+export {
+  type Theme,
+  choose,
+  edit,
+  followAddress,
+  loadList,
+  newJob,
+  openBars,
+  redoEdit,
+  takeVersion,
+  undoEdit,
+  useDesk,
+} from './desk.ts'
+export { engine } from './engine/engine.ts'
+export {
+  type Build,
+  type Declarations,
+  type DeclaredKind,
+  type DeclaredOperation,
+  type DeclaredSteel,
+  type DrawnBar,
+  type Row,
+  type Worked,
+  type Written,
+} from './engine/messages.ts'
+export { type Path, barNames, pathOf, placeOf, valueAt, withValue } from './engine/places.ts'
+export { systemOf } from './engine/unit-system.ts'
+export {
+  IN_HAND,
+  type StepPlace,
+  type WrittenStep,
+  duplicateStep,
+  freshName,
+  insertStep,
+  moveStep,
+  newStep,
+  removeBar,
+  removeStep,
+  renameBar,
+  stepsOf,
+} from './route-edits.ts'
+export { type JobLine, type VersionLine, server } from './server.ts'
+export { useTradeWord, useWords } from './use-words.ts'
+export { listenToWindows } from './windows.ts'

@@ -1,0 +1,230 @@
+import { useId, useRef, useState } from 'react'
+import type { Problem } from '#problem'
+import { LEFT_FREE, type Parameter } from '#parameters'
+import { type QuantityKind, printQuantity, readQuantity } from '#units'
+import { type Path, IN_HAND, openBars, placeOf, useDesk, useTradeWord, useWords } from '#desk'
+import { Faults } from './faults.tsx'
+import { Measure, bareUnit, express } from './measure.tsx'
+
+export interface FieldProps {
+  readonly parameter: Parameter
+  readonly path: Path
+  readonly value: unknown
+  /** What the planner made of a number left free, SI. */
+  readonly solved?: number
+  readonly problems?: readonly Problem[]
+  readonly label?: string
+  /** The label is for the ear only: what stands around the field says what it is. */
+  readonly bare?: boolean
+  readonly onChange: (value: unknown, within?: string) => void
+}
+
+/** One declared number, word or choice, edited where it stands. */
+export function Field(props: FieldProps) {
+  const { parameter: p, path, problems = [], bare } = props
+  const trade = useTradeWord()
+  const id = useId()
+  const label = props.label ?? trade(String(path.at(-1)))
+  const wrong = problems.length > 0
+  const control = {
+    ...props,
+    id,
+    label,
+    wrong,
+    describedBy: `${id}-help${wrong ? ` ${id}-faults` : ''}`,
+  }
+  return (
+    <div className={wrong ? 'field wrong' : 'field'} data-place={placeOf(path)}>
+      <label htmlFor={id} className={bare ? 'hidden' : 'note soft'}>
+        {label}
+      </label>
+      <Control {...control} />
+      <span id={`${id}-help`} className="help note soft" lang="en">
+        {helpOf(p, props.value)}
+      </span>
+      <div id={`${id}-faults`}>
+        <Faults problems={problems} />
+      </div>
+    </div>
+  )
+}
+
+function helpOf(p: Parameter, value: unknown): string {
+  const chosen = p.form === 'choice' ? p.options[String(value ?? p.default)] : undefined
+  return chosen ? `${p.help}: ${chosen}` : p.help
+}
+
+interface ControlProps extends FieldProps {
+  readonly id: string
+  readonly label: string
+  readonly wrong: boolean
+  readonly describedBy: string
+}
+
+function Control(props: ControlProps) {
+  switch (props.parameter.form) {
+    case 'choice':
+      return <Choice {...props} options={Object.keys(props.parameter.options)} translate />
+    case 'steel':
+      return <SteelChoice {...props} />
+    case 'bar':
+      return <Choice {...props} options={[IN_HAND, ...openBars()]} />
+    case 'flag':
+      return <Flag {...props} />
+    default:
+      return <Typed {...props} />
+  }
+}
+
+function Typed(props: ControlProps) {
+  const { parameter: p, value, solved, onChange, id, describedBy, wrong, path } = props
+  const units = useDesk((desk) => desk.units)
+  const words = useWords()
+  const [draft, setDraft] = useState<string>()
+  const sitting = useRef(0)
+  const kind = p.form === 'quantity' ? p.of : undefined
+  const written = value === undefined ? '' : String(value)
+  const free = kind !== undefined && written === LEFT_FREE
+  const usual = p.default === undefined ? undefined : String(p.default)
+  const shown = free
+    ? solved === undefined
+      ? '?'
+      : printQuantity(solved, kind, { system: units })
+    : written === ''
+      ? usual !== undefined
+        ? kind
+          ? express(usual, kind, units)
+          : usual
+        : words.piece.notSet
+      : kind
+        ? express(written, kind, units)
+        : written
+  const within = () => `${placeOf(path)} ${sitting.current}`
+  const type = (text: string) => {
+    setDraft(text)
+    const read = readTyped(text, p, kind && bareUnit(kind, units))
+    if (read.sense) onChange(read.value, within())
+  }
+  return (
+    <span className={`typed${written === '' ? ' unset' : ''}${free ? ' free' : ''}`}>
+      <span aria-hidden="true" className="shown">
+        <Measure text={draft ?? shown} />
+      </span>
+      <input
+        id={id}
+        type="text"
+        inputMode={p.form === 'count' ? 'numeric' : undefined}
+        autoComplete="off"
+        spellCheck={p.form === 'text'}
+        aria-describedby={describedBy}
+        aria-invalid={wrong || undefined}
+        value={draft ?? shown}
+        onFocus={(event) => {
+          sitting.current++
+          setDraft(written === '' ? '' : written)
+          const field = event.currentTarget
+          requestAnimationFrame(() => field.select())
+        }}
+        onChange={(event) => type(event.currentTarget.value)}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') event.currentTarget.blur()
+          if (event.key === 'Escape' && draft !== undefined) {
+            event.stopPropagation()
+            event.currentTarget.blur()
+          }
+        }}
+        onBlur={() => {
+          if (draft !== undefined && draft !== written) {
+            const read = readTyped(draft, p, kind && bareUnit(kind, units))
+            // Nonsense is kept too: it is told where it stands, and undone like anything else.
+            onChange(read.value, within())
+          }
+          setDraft(undefined)
+        }}
+      />
+    </span>
+  )
+}
+
+/** What was typed as the job file holds it, and whether it makes sense yet. */
+function readTyped(
+  text: string,
+  p: Parameter,
+  unit: string | undefined,
+): { readonly value: unknown; readonly sense: boolean } {
+  const plain = text.trim()
+  if (plain === '')
+    return p.form === 'quantity' && p.free && !p.optional && p.default === undefined
+      ? { value: LEFT_FREE, sense: false }
+      : { value: undefined, sense: p.optional === true || p.default !== undefined }
+  if (p.form === 'count') {
+    const count = Number(plain)
+    return { value: Number.isFinite(count) ? count : plain, sense: Number.isInteger(count) }
+  }
+  if (p.form !== 'quantity') return { value: text, sense: true }
+  if (plain === LEFT_FREE) return { value: LEFT_FREE, sense: p.free !== undefined }
+  const bare = /^[−-]?[\d\s./,-]+$/.test(plain)
+  const whole = bare && unit !== undefined ? `${plain} ${unit}` : plain
+  return { value: whole, sense: readQuantity(whole, p.of as QuantityKind).ok !== undefined }
+}
+
+function Choice({
+  options,
+  translate,
+  ...props
+}: ControlProps & { readonly options: readonly string[]; readonly translate?: boolean }) {
+  const { parameter: p, value, onChange, id, describedBy, wrong } = props
+  const trade = useTradeWord()
+  const words = useWords()
+  const now =
+    value === undefined ? (p.default === undefined ? '' : String(p.default)) : String(value)
+  const all = now === '' || options.includes(now) ? options : [now, ...options]
+  return (
+    <span className={`chosen${value === undefined ? ' unset' : ''}`}>
+      <select
+        id={id}
+        value={now}
+        aria-describedby={describedBy}
+        aria-invalid={wrong || undefined}
+        onChange={(event) => onChange(event.currentTarget.value || undefined)}
+      >
+        {(now === '' || p.optional) && (
+          <option value="">{p.optional ? words.piece.notSet : words.route.choose}</option>
+        )}
+        {all.map((option) => (
+          <option key={option} value={option}>
+            {translate ? trade(option) : option}
+          </option>
+        ))}
+      </select>
+    </span>
+  )
+}
+
+function SteelChoice(props: ControlProps) {
+  const declared = useDesk((desk) => desk.declared)
+  const own = useDesk((desk) => desk.history?.now.steels)
+  const names = [
+    ...(Array.isArray(own) ? own.map((steel) => String((steel as { name?: unknown }).name)) : []),
+    ...(declared?.steels.map((steel) => steel.name) ?? []),
+  ]
+  return <Choice {...props} options={names} />
+}
+
+function Flag({ parameter: p, value, onChange, id, describedBy }: ControlProps) {
+  const words = useWords()
+  const now = typeof value === 'boolean' ? value : p.default === true
+  return (
+    <span className={`chosen${value === undefined ? ' unset' : ''}`}>
+      <select
+        id={id}
+        value={now ? 'yes' : 'no'}
+        aria-describedby={describedBy}
+        onChange={(event) => onChange(event.currentTarget.value === 'yes')}
+      >
+        <option value="yes">{words.route.yes}</option>
+        <option value="no">{words.route.no}</option>
+      </select>
+    </span>
+  )
+}

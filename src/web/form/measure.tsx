@@ -1,0 +1,46 @@
+import { type QuantityKind, type UnitSystem, printQuantity, readQuantity } from '#units'
+import { systemOf } from '#desk'
+
+/** A text in which fractions are set as fractions: `2 1/8 in`. */
+export function Measure({ text }: { readonly text: string }) {
+  const parts = text.split(/(\d+\/\d+)/)
+  return (
+    <>
+      {parts.map((part, i) =>
+        i % 2 === 1 ? (
+          <span key={i} className="frac">
+            {part}
+          </span>
+        ) : (
+          part
+        ),
+      )}
+    </>
+  )
+}
+
+/**
+ * What was typed, said in the units chosen: as typed where it is in them already, else converted.
+ * What was typed stays in the job; nothing is rounded there.
+ */
+export function express(text: string, kind: QuantityKind, units: UnitSystem): string {
+  const system = systemOf(text, kind)
+  if (system === undefined || system === units) return text.trim()
+  const read = readQuantity(text, kind)
+  return read.ok ? printQuantity(read.ok.si, kind, { system: units }) : text
+}
+
+/** The unit a bare number is taken to be in. */
+export function bareUnit(kind: QuantityKind, units: UnitSystem): string | undefined {
+  const bare: Partial<Record<QuantityKind, readonly [metric: string, inch: string]>> = {
+    length: ['mm', 'in'],
+    mass: ['g', 'oz'],
+    temperature: ['°C', '°F'],
+    time: ['min', 'min'],
+    angle: ['°', '°'],
+    lines: ['per mm', 'per inch'],
+    twist: ['mm pitch', 'per inch'],
+    ratio: ['%', '%'],
+  }
+  return bare[kind]?.[units === 'metric' ? 0 : 1]
+}

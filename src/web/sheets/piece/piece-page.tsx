@@ -1,0 +1,9 @@
+import { SheetHead } from '../../shell/sheet-head.tsx'
+
+export function PiecePage() {
+  return (
+    <section className="column">
+      <SheetHead />
+    </section>
+  )
+}

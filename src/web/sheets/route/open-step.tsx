@@ -1,0 +1,202 @@
+import type { Problem } from '#problem'
+import {
+  type DrawnBar,
+  type Row,
+  closeStep,
+  duplicateStep,
+  edit,
+  moveStep,
+  removeStep,
+  stepsOf,
+  useDesk,
+  useWords,
+  withValue,
+} from '#desk'
+import { BarDrawing } from '../../drawing/bar-drawing.tsx'
+import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
+import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
+import { scaleToFit } from '../../drawing/scale.ts'
+import { CautionMark, Faults, sentence } from '../../form/faults.tsx'
+import { Field } from '../../form/field.tsx'
+import { Fields } from '../../form/fields.tsx'
+import { Measure } from '../../form/measure.tsx'
+import { useSay } from '../../form/say.ts'
+import type { CardRow } from './card-rows.ts'
+
+const noteParameter = { form: 'text', optional: true, longest: 2000, help: '' } as const
+
+interface OpenStepProps {
+  readonly card: CardRow
+  readonly problems: readonly Problem[]
+  readonly name: string
+  readonly add: () => void
+}
+
+/** The open row: before and after, the numbers of the step to be changed in place, and its cautions. */
+export function OpenStep({ card, problems, name, add }: OpenStepProps) {
+  const words = useWords()
+  const { bar, index, step, row } = card
+  const declared = useDesk((desk) => desk.declared)
+  const solved = useDesk((desk) => desk.worked?.solved)
+  const length = useDesk((desk) => stepsOf(desk.history?.now ?? {}, bar).length)
+  const operation = declared?.operations.find((o) => o.name === step.do)
+  const path = ['bars', bar, index]
+  const place = `bars.${bar}[${index}]`
+  const shown = Object.keys(operation?.parameters ?? {})
+  const placed = (at: string) => shown.some((key) => at.startsWith(`${place}.${key}`))
+  const act = (change: (job: Readonly<Record<string, unknown>>) => typeof job) => () => {
+    const job = useDesk.getState().history?.now
+    if (job) edit(change(job))
+  }
+  return (
+    <div className="open-step" role="group" aria-label={name}>
+      <p className="note soft" lang="en">
+        {operation?.summary}
+      </p>
+      {row && <BeforeAndAfter row={row} />}
+      <div className="fields">
+        {operation && (
+          <Fields
+            parameters={operation.parameters}
+            path={path}
+            problems={problems}
+            solved={solved}
+          />
+        )}
+        {operation && shown.length === 0 && <p className="note soft">{words.route.nothingAsked}</p>}
+        <Field
+          parameter={{ ...noteParameter, help: words.route.notePlace }}
+          label={words.route.note}
+          path={[...path, 'note']}
+          value={step.note}
+          onChange={(value, within) =>
+            edit(withValue(useDesk.getState().history?.now ?? {}, [...path, 'note'], value), within)
+          }
+        />
+      </div>
+      <Faults problems={problems.filter(({ at }) => !placed(at))} />
+      {row && <RowNotes row={row} />}
+      <div className="acts">
+        <button type="button" className="word" onClick={add}>
+          {words.route.addHere}
+        </button>
+        <button
+          type="button"
+          className="word"
+          onClick={act((job) => duplicateStep(job, { bar, index }))}
+        >
+          {words.route.duplicate}
+        </button>
+        <button
+          type="button"
+          className="word"
+          disabled={index === 0}
+          onClick={act((job) => moveStep(job, { bar, index }, { bar, index: index - 1 }))}
+        >
+          {words.route.up}
+        </button>
+        <button
+          type="button"
+          className="word"
+          disabled={index >= length - 1}
+          onClick={act((job) => moveStep(job, { bar, index }, { bar, index: index + 2 }))}
+        >
+          {words.route.down}
+        </button>
+        <button
+          type="button"
+          className="word"
+          onClick={() => {
+            closeStep()
+            act((job) => removeStep(job, { bar, index }))()
+          }}
+        >
+          {words.route.remove}
+        </button>
+        <button type="button" className="word" onClick={closeStep}>
+          {words.route.close}
+        </button>
+      </div>
+    </div>
+  )
+}
+
+/** Px for the bars before and after, lying side by side. */
+const ROOM = 360
+
+function BeforeAndAfter({ row }: { readonly row: Row }) {
+  const words = useWords()
+  const say = useSay()
+  const bars = [...row.before, row.after]
+  const scale = scaleToFit(Math.max(...bars.map((b) => b.size.length + b.size.width)), ROOM)
+  const draw = (bar: DrawnBar, caption: string, key: string) => (
+    <figure key={key}>
+      <span className="pair">
+        <BarDrawing
+          bar={bar}
+          view={SECTION}
+          ratio={scale.ratio}
+          label={words.route.sectionOf(say.size(bar.size))}
+        />
+        <BarDrawing
+          bar={bar}
+          view={BENCH}
+          ratio={scale.ratio}
+          label={words.route.benchOf(say.size(bar.size))}
+        />
+      </span>
+      <figcaption className="note soft">
+        {caption} <Measure text={say.size(bar.size)} />
+      </figcaption>
+    </figure>
+  )
+  return (
+    <div className="before-after">
+      {row.before.map((bar, i) => draw(bar, words.route.before, `before ${i}`))}
+      {row.heats.length > 0 && (
+        <span className="between" aria-hidden="true">
+          {row.heats.flatMap((heat, i) =>
+            Array.from({ length: Math.min(heat.count, 12) }, (_, k) => (
+              <HeatSwatch key={`${i} ${k}`} temperature={heat.temperature} />
+            )),
+          )}
+        </span>
+      )}
+      {draw(row.after, words.route.after, 'after')}
+      <span className="note soft scale">{scale.words}</span>
+    </div>
+  )
+}
+
+function RowNotes({ row }: { readonly row: Row }) {
+  const words = useWords()
+  const say = useSay()
+  return (
+    <div className="row-notes note">
+      {row.heats
+        .filter((heat) => heat.stop !== undefined)
+        .map((heat, i) => (
+          <p key={i}>
+            <HeatSwatch temperature={heat.stop ?? 0} />
+            {words.route.stop(say.temperature(heat.stop ?? 0))}
+          </p>
+        ))}
+      {row.notes.map((note) => (
+        <p key={note} lang="en">
+          <Measure text={sentence(note)} />
+        </p>
+      ))}
+      {row.warnings.map((w) => (
+        <p key={w.what} lang="en">
+          <CautionMark /> <b>{sentence(w.what)}</b> {sentence(w.why)} {words.errors.try}:{' '}
+          {w.try.join('; ')}.
+        </p>
+      ))}
+      {row.cautions.map((c) => (
+        <p key={c.name} lang="en">
+          <CautionMark /> <b>{c.danger}</b> {c.care} <span className="soft">({c.restsOn})</span>
+        </p>
+      ))}
+    </div>
+  )
+}

@@ -1,0 +1,266 @@
+import type { PointerEvent } from 'react'
+import type { Problem } from '#problem'
+import {
+  type Row,
+  edit,
+  go,
+  moveStep,
+  removeStep,
+  stepsOf,
+  useDesk,
+  useTradeWord,
+  useWords,
+} from '#desk'
+import { BarDrawing } from '../../drawing/bar-drawing.tsx'
+import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
+import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
+import { CautionMark, WrongMark, sentence } from '../../form/faults.tsx'
+import { Measure } from '../../form/measure.tsx'
+import { useSay } from '../../form/say.ts'
+import type { CardRow } from './card-rows.ts'
+import type { Lane } from './lanes.ts'
+import { OpenStep } from './open-step.tsx'
+import { stepWords } from './step-words.ts'
+
+interface StepRowProps {
+  readonly row: CardRow
+  readonly open: boolean
+  readonly ratio: number
+  readonly problems: readonly Problem[]
+  readonly lanes: readonly Lane[]
+  /** Index among all rows. */
+  readonly at: number
+  readonly grab: (event: PointerEvent) => void
+  readonly add: () => void
+}
+
+/** One step: what is done, and what the bar is after it. */
+export function StepRow({ row: card, open, ratio, problems, lanes, at, grab, add }: StepRowProps) {
+  const words = useWords()
+  const trade = useTradeWord()
+  const declared = useDesk((desk) => desk.declared)
+  const units = useDesk((desk) => desk.units)
+  const solved = useDesk((desk) => desk.worked?.solved ?? desk.sound?.solved)
+  const { row, bar, index, number, step } = card
+  const operation = declared?.operations.find((o) => o.name === step.do)
+  const place = `bars.${bar}[${index}]`
+  const own = problems.filter(({ at: where }) => where.startsWith(place))
+  const name = capital(trade(String(step.do)))
+  const said = operation
+    ? stepWords(step, operation.parameters, {
+        units,
+        word: trade,
+        solved: (key) => solved?.[`${place}.${key}`],
+      })
+    : declared && words.route.unknown(String(step.do))
+  const move = (by: -1 | 1) => {
+    const job = useDesk.getState().history?.now
+    if (!job) return
+    const to = index + by
+    if (to < 0 || to >= stepsOf(job, bar).length) return
+    edit(moveStep(job, { bar, index }, { bar, index: by > 0 ? to + 1 : to }))
+    requestAnimationFrame(() =>
+      document.querySelector<HTMLElement>(`[data-step="${CSS.escape(`${bar} ${to}`)}"]`)?.focus(),
+    )
+  }
+  return (
+    <div className={`step${own.length > 0 ? ' wrong' : ''}`}>
+      <Lanes lanes={lanes} at={at} own={bar} />
+      <span className="marks">{own.length > 0 ? <WrongMark /> : <RowMark row={row} />}</span>
+      <div className="step-grid">
+        <span
+          className="number soft"
+          aria-hidden="true"
+          title={words.route.drag(number, name)}
+          onPointerDown={grab}
+        >
+          {number}
+        </span>
+        <button
+          type="button"
+          className="name"
+          aria-expanded={open}
+          aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown Delete"
+          data-step={`${bar} ${index}`}
+          onClick={() => go(open ? { bar: undefined, step: undefined } : { bar, step: index })}
+          onKeyDown={(event) => {
+            if (event.altKey && event.key === 'ArrowUp') move(-1)
+            else if (event.altKey && event.key === 'ArrowDown') move(1)
+            else if (event.key === 'Delete') {
+              const job = useDesk.getState().history?.now
+              if (job) edit(removeStep(job, { bar, index }))
+            } else return
+            event.preventDefault()
+          }}
+        >
+          <b>{name}</b>
+        </button>
+        <span className="said note soft">
+          <Measure text={said ?? ''} />
+        </span>
+        {row ? (
+          <Account row={row} ratio={ratio} />
+        ) : (
+          <span className="unworked note soft">{words.route.notWorked}</span>
+        )}
+      </div>
+      {row && row.warnings.length > 0 && !open && (
+        <p className="warning note" lang="en">
+          {row.warnings.map((w) => sentence(w.what)).join(' ')}
+        </p>
+      )}
+      {own.length > 0 && !open && (
+        <p className="warning note" lang="en">
+          <b>{sentence(own[0].what)}</b>
+        </p>
+      )}
+      <PrintedCautions row={row} />
+      {open && <OpenStep card={card} problems={own} name={name} add={add} />}
+    </div>
+  )
+}
+
+/** Size, mass, layers, heats, and what was lost. */
+function Account({ row, ratio }: { readonly row: Row; readonly ratio: number }) {
+  const words = useWords()
+  const say = useSay()
+  const units = useDesk((desk) => desk.units)
+  const size = say.size(row.size).replace(/ (mm|in)$/, '')
+  const layers = words.route.layersWords(row.merged)
+  const told = `${say.size(row.size)}, ${layers}`
+  const mass = (kg: number) => {
+    if (units === 'metric') return say.mass(kg).replace(/ g$/, '')
+    const ounces = kg / 0.028349523125
+    return ounces.toFixed(ounces < 10 ? 2 : 1)
+  }
+  return (
+    <>
+      <span className="section">
+        <BarDrawing
+          bar={row.after}
+          view={SECTION}
+          ratio={ratio}
+          label={words.route.sectionOf(told)}
+        />
+      </span>
+      <span className="bench">
+        <BarDrawing
+          bar={row.after}
+          view={BENCH}
+          ratio={ratio}
+          label={words.route.benchOf(told)}
+          most={220}
+        />
+      </span>
+      <span className="size">
+        <Measure text={size} />
+      </span>
+      <span className="mass">{mass(row.mass)}</span>
+      <span className="layers">
+        <b>{row.merged}</b>
+      </span>
+      <span className="heats">
+        <HeatWords row={row} />
+      </span>
+      <span className="lost note soft" lang="en">
+        {[
+          ...row.losses.map((l) => `${l.cause} ${mass(l.mass)}`),
+          ...row.setAside.map((b) => words.route.aside(mass(b.mass))),
+        ].join(', ')}
+      </span>
+      {row.laid !== row.merged && (
+        <span className="laid note soft">{words.route.laid(row.laid)}</span>
+      )}
+    </>
+  )
+}
+
+function HeatWords({ row }: { readonly row: Row }) {
+  const words = useWords()
+  const say = useSay()
+  if (row.heats.length === 0) return <span className="note soft">{words.route.cold}</span>
+  return (
+    <>
+      {row.heats.map((heat, i) => (
+        <span key={i} className="heat">
+          <HeatSwatch temperature={heat.temperature} />
+          <b>{heat.count}</b> × {degrees(say.temperature(heat.temperature))}
+        </span>
+      ))}
+    </>
+  )
+}
+
+/** `1 150°`: the unit stands in the switch. */
+function degrees(text: string): string {
+  const [number] = text.split(' ')
+  return `${number.replace(/\B(?=(\d{3})+$)/g, '\u202f')}°`
+}
+
+/** A mark in the margin: ink where something is to be minded here first, soft where it is as before. */
+function RowMark({ row }: { readonly row?: Row }) {
+  if (!row) return null
+  if (row.warnings.length > 0)
+    return (
+      <span title={row.warnings.map((w) => w.what).join('; ')}>
+        <CautionMark />
+        <span className="hidden">{row.warnings.map((w) => w.what).join('; ')}</span>
+      </span>
+    )
+  if (row.cautions.length === 0) return null
+  const names = row.cautions.map((c) => c.name).join(', ')
+  return (
+    <span className="soft" title={names}>
+      <CautionMark />
+      <span className="hidden">{names}</span>
+    </span>
+  )
+}
+
+/** On paper every caution stands with its step. */
+function PrintedCautions({ row }: { readonly row?: Row }) {
+  if (!row || row.cautions.length === 0) return null
+  return (
+    <p className="printed note" lang="en">
+      {row.cautions.map((c) => `${c.danger} ${c.care}`).join(' ')}
+    </p>
+  )
+}
+
+/** The bars in the margin: one line each, and where they come together. */
+function Lanes({
+  lanes,
+  at,
+  own,
+}: {
+  readonly lanes: readonly Lane[]
+  readonly at: number
+  readonly own: string
+}) {
+  if (lanes.length === 0) return null
+  const mine = lanes.find((l) => l.bar === own)?.lane ?? 0
+  return (
+    <span className="lanes" aria-hidden="true">
+      {lanes.map((lane) => {
+        const ends = lane.joins && lane.to === at
+        const style = { '--lane': lane.lane, '--into': mine } as never
+        return (
+          <i
+            key={lane.bar}
+            style={style}
+            className={[
+              lane.from === at ? 'begins' : '',
+              ends ? 'joins' : '',
+              lane.to === at && !ends ? 'ends' : '',
+              lane.bar === own ? 'own' : '',
+            ].join(' ')}
+          />
+        )
+      })}
+    </span>
+  )
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
+}

@@ -1,0 +1,52 @@
+import type { Parameter, Parameters } from '#parameters'
+import { LEFT_FREE, isParameter } from '#parameters'
+import { type UnitSystem, printQuantity } from '#units'
+import type { WrittenStep } from '#desk'
+import { express } from '../../form/measure.tsx'
+
+interface Saying {
+  readonly units: UnitSystem
+  readonly word: (word: string) => string
+  readonly solved: (name: string) => number | undefined
+}
+
+/** What was written for a step, on one line: sizes as typed, in the units chosen. */
+export function stepWords(step: WrittenStep, parameters: Parameters, saying: Saying): string {
+  if (typeof step.note === 'string' && step.note.trim() !== '') return step.note
+  return Object.entries(parameters)
+    .flatMap(([name, p]) => {
+      const value = step[name]
+      if (value === undefined) return []
+      const said = valueWords(p, value, saying, name)
+      if (said === '') return []
+      // A choice and a list say by themselves what they are.
+      return p.form === 'choice' || p.form === 'list' || p.form === 'steel'
+        ? [said]
+        : [`${saying.word(name)} ${said}`]
+    })
+    .join(', ')
+}
+
+function valueWords(p: Parameter, value: unknown, saying: Saying, name: string): string {
+  if (p.form === 'quantity') {
+    if (value !== LEFT_FREE) return express(String(value), p.of, saying.units)
+    const solved = saying.solved(name)
+    return solved === undefined ? '?' : printQuantity(solved, p.of, { system: saying.units })
+  }
+  if (p.form === 'choice') return saying.word(String(value))
+  if (p.form === 'flag') return value === true ? saying.word(name) : ''
+  if (p.form !== 'list') return String(value)
+  if (!Array.isArray(value)) return ''
+  const { item } = p
+  const items = value.map((one: unknown) =>
+    isParameter(item)
+      ? valueWords(item, one, saying, name)
+      : Object.entries(item)
+          .flatMap(([key, q]) => {
+            const inner = (one as WrittenStep | null)?.[key]
+            return inner === undefined ? [] : [valueWords(q, inner, saying, key)]
+          })
+          .join(' '),
+  )
+  return items.length > 4 ? `${items.slice(0, 3).join(' + ')} + …` : items.join(' + ')
+}

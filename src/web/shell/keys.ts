@@ -1,0 +1,19 @@
+import { closeStep, redoEdit, undoEdit, useDesk } from '#desk'
+
+/** Keys that work everywhere: undo, redo, Escape to close what is open. */
+export function listenToKeys(): void {
+  addEventListener('keydown', (event) => {
+    const command = event.ctrlKey || event.metaKey
+    const key = event.key.toLowerCase()
+    if (command && !event.altKey && (key === 'z' || key === 'y')) {
+      // Inside a field the browser's own undo would only undo letters.
+      event.preventDefault()
+      if (event.target instanceof HTMLElement) event.target.blur()
+      if (key === 'y' || event.shiftKey) redoEdit()
+      else undoEdit()
+    } else if (event.key === 'Escape' && !event.defaultPrevented) {
+      if (useDesk.getState().listOpen) useDesk.setState({ listOpen: false })
+      else closeStep()
+    }
+  })
+}

@@ -1,0 +1,38 @@
+import { useDesk, useWords } from '#desk'
+import { Faults } from '../form/faults.tsx'
+
+/** What was done or went wrong, and what can be pressed about it. It never asks, it only tells. */
+export function NoticeLine() {
+  const notice = useDesk((desk) => desk.notice)
+  const words = useWords()
+  const close = () => useDesk.setState({ notice: undefined })
+  return (
+    <div className="notice" role="status" hidden={!notice}>
+      {notice && (
+        <>
+          <div>
+            <p>{notice.words}</p>
+            {notice.problems && <Faults problems={notice.problems} />}
+          </div>
+          <div className="acts">
+            {notice.press && (
+              <button
+                type="button"
+                className="press"
+                onClick={() => {
+                  close()
+                  notice.press?.act()
+                }}
+              >
+                {notice.press.words}
+              </button>
+            )}
+            <button type="button" className="press" onClick={close}>
+              {words.dismiss}
+            </button>
+          </div>
+        </>
+      )}
+    </div>
+  )
+}

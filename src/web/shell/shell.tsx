@@ -1,0 +1,161 @@
+import { useEffect, useState } from 'react'
+import { choose, followAddress, go, redoEdit, undoEdit, useAddress, useDesk, useWords } from '#desk'
+import { isNight, useNight } from '../drawing/night.ts'
+import { sheets } from '../sheets.ts'
+import { openFile } from './files.ts'
+import { JobList } from './job-list.tsx'
+import { NoticeLine } from './notice-line.tsx'
+
+/** The top line, the open sheet, and what is said at the foot. */
+export function Shell() {
+  const address = useAddress()
+  const listOpen = useDesk((desk) => desk.listOpen)
+  const open = useDesk((desk) => desk.history !== undefined)
+  const words = useWords()
+  useTheme()
+  useDocumentWords()
+  useEffect(() => void followAddress(), [address.job])
+  const sheet = sheets.find(({ name }) => name === address.sheet) ?? sheets[1]
+  return (
+    <>
+      <a className="skip" href="#sheet">
+        {words.skip}
+      </a>
+      <TopLine current={sheet.name} />
+      <main id="sheet" tabIndex={-1} className={`sheet ${sheet.name}`}>
+        {listOpen ? <JobList /> : open ? <sheet.Page key={address.job} /> : null}
+      </main>
+      <NoticeLine />
+      <DropHere />
+    </>
+  )
+}
+
+function TopLine({ current }: { readonly current: string }) {
+  const words = useWords()
+  const past = useDesk((desk) => desk.history?.past.length ?? 0)
+  const future = useDesk((desk) => desk.history?.future.length ?? 0)
+  const units = useDesk((desk) => desk.units)
+  const listOpen = useDesk((desk) => desk.listOpen)
+  return (
+    <div className="top">
+      <nav aria-label={words.sheetsNav}>
+        {sheets.map(({ name }) => (
+          <button
+            key={name}
+            type="button"
+            className="word"
+            aria-current={!listOpen && name === current ? 'page' : undefined}
+            onClick={() => {
+              useDesk.setState({ listOpen: false })
+              go({ sheet: name, bar: undefined, step: undefined })
+            }}
+          >
+            <span>{words.sheets[name]}</span>
+          </button>
+        ))}
+      </nav>
+      <div className="tools">
+        <SavingWords />
+        <button
+          type="button"
+          className="word"
+          aria-pressed={listOpen}
+          onClick={() => useDesk.setState({ listOpen: !listOpen })}
+        >
+          <span>{words.jobs}</span>
+        </button>
+        <button type="button" className="word note" disabled={past === 0} onClick={undoEdit}>
+          {words.undo(past)}
+        </button>
+        <button type="button" className="word note" disabled={future === 0} onClick={redoEdit}>
+          {words.redo}
+        </button>
+        <div role="group" aria-label={words.units} className="switch">
+          {(['metric', 'inch'] as const).map((system) => (
+            <button
+              key={system}
+              type="button"
+              className="word"
+              aria-pressed={units === system}
+              onClick={() => choose({ units: system })}
+            >
+              <span>{system === 'metric' ? 'mm' : 'in'}</span>
+            </button>
+          ))}
+        </div>
+      </div>
+    </div>
+  )
+}
+
+/** How the job is kept; silent while all is well and saved. */
+function SavingWords() {
+  const words = useWords()
+  const saving = useDesk((desk) => desk.saving)
+  const open = useDesk((desk) => desk.id !== undefined)
+  const doing = useDesk((desk) => desk.doing)
+  const [slow, setSlow] = useState(false)
+  const busy = doing !== undefined
+  useEffect(() => {
+    if (!busy) return setSlow(false)
+    const timer = setTimeout(() => setSlow(true), 400)
+    return () => clearTimeout(timer)
+  }, [busy])
+  return (
+    <span className="note soft saving" role="status" data-saving={saving}>
+      {slow && doing ? words.working(doing.what) : open ? words[saving] : ''}
+    </span>
+  )
+}
+
+function useTheme(): void {
+  const theme = useDesk((desk) => desk.theme)
+  const night = useNight()
+  document.documentElement.dataset.theme = isNight(theme) ? 'night' : 'paper'
+  useEffect(() => {
+    document.documentElement.dataset.theme = night ? 'night' : 'paper'
+  }, [night])
+}
+
+function useDocumentWords(): void {
+  const language = useDesk((desk) => desk.language)
+  const name = useDesk((desk) => desk.history?.now.name)
+  useEffect(() => {
+    document.documentElement.lang = language
+    document.title = typeof name === 'string' ? `${name} – Billetwright` : 'Billetwright'
+  }, [language, name])
+}
+
+/** A job file may be dropped anywhere. */
+function DropHere() {
+  const words = useWords()
+  const [over, setOver] = useState(false)
+  useEffect(() => {
+    const hasFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false
+    const dragOver = (event: DragEvent) => {
+      if (!hasFile(event)) return
+      event.preventDefault()
+      setOver(true)
+    }
+    const leave = (event: DragEvent) => {
+      if (event.relatedTarget === null) setOver(false)
+    }
+    const drop = (event: DragEvent) => {
+      if (!hasFile(event)) return
+      event.preventDefault()
+      setOver(false)
+      const file = event.dataTransfer?.files[0]
+      if (file) void openFile(file)
+    }
+    addEventListener('dragover', dragOver)
+    addEventListener('dragleave', leave)
+    addEventListener('drop', drop)
+    return () => {
+      removeEventListener('dragover', dragOver)
+      removeEventListener('dragleave', leave)
+      removeEventListener('drop', drop)
+    }
+  }, [])
+  return over ? <div className="drop title">{words.joblist.dropHere}</div> : null
+}

@@ -1,0 +1,5 @@
+/** The words of the app, language by language. */
+export { wordsIn } from './catalogues.ts'
+export type { Catalogue } from './english.ts'
+export { type Language, languageOf, languages } from './language.ts'
+export { tradeWord } from './trade-word.ts'

@@ -1,6 +1,6 @@
 import type { Graph, Node } from '../graph.ts'
 import { alternate } from '../slices/index.ts'
-import type { Place, Settings, Warp, WarpKind } from '../warp.ts'
+import type { Settings, Warp, WarpKind } from '../warp.ts'
 
 /**
  * Zig-zag cut and unfold: cuts across the bar alternately from below and above, opened till flat. Segment i of length

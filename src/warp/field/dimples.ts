@@ -40,18 +40,11 @@ export function flattenDimples(given: {
 }): { warps: readonly Warp[]; length: number; width: number; residual: number } {
   const { length, width, height, flat, dimples, spread = 0.5 } = given
   const smallest = Math.min(width, ...dimples.map((d) => d.radius))
-  const cell = given.cell ?? smallest / 6
-  const plan = new Plan(length, width, cell)
-  const depth = (face: Dimple['face'], x: number, y: number) =>
-    dimples.reduce(
-      (deepest, d) =>
-        d.face === face ? Math.max(deepest, dimpleDepth(d, Math.hypot(x - d.x, y - d.y))) : deepest,
-      0,
-    )
-  const top = (x: number, y: number) => height / 2 - depth('top', x, y)
-  const bottom = (x: number, y: number) => -height / 2 + depth('bottom', x, y)
-  const mean = plan.mean((x, y) => top(x, y) - bottom(x, y))
-  const residual = plan.even((x, y) => (top(x, y) - bottom(x, y)) / mean)
+  const plan = new Plan(length, width, given.cell ?? smallest / 5)
+  const cut = { top: new Cuts(dimples, 'top'), bottom: new Cuts(dimples, 'bottom') }
+  const thickness = (x: number, y: number) => height - cut.top.depth(x, y) - cut.bottom.depth(x, y)
+  const mean = plan.mean(thickness)
+  const residual = plan.even((x, y) => thickness(x, y) / mean)
   const gain = mean / flat
   const factors = { length: gain ** (1 - spread), width: gain ** spread, height: 1 / gain }
   const flattened = field({
@@ -60,9 +53,9 @@ export function flattenDimples(given: {
     cellX: plan.dx,
     cellY: plan.dy,
     columns: plan.columns + 2,
-    along: plan.u,
-    across: plan.v,
-    middle: plan.sample((x, y) => (top(x, y) + bottom(x, y)) / 2),
+    along: Array.from(plan.u),
+    across: Array.from(plan.v),
+    middle: plan.sample((x, y) => (cut.bottom.depth(x, y) - cut.top.depth(x, y)) / 2),
   })
   return {
     warps: [flattened, draw(factors)],
@@ -72,7 +65,35 @@ export function flattenDimples(given: {
   }
 }
 
-const ROUNDS = 24
+/** The dimples of one face, found by place: sorted into strips as long as the widest. */
+class Cuts {
+  private readonly strips = new Map<number, Dimple[]>()
+  private readonly strip: number
+
+  constructor(dimples: readonly Dimple[], face: Dimple['face']) {
+    this.strip = Math.max(1e-6, ...dimples.map((d) => 2 * d.radius))
+    for (const dimple of dimples) {
+      if (dimple.face !== face) continue
+      const first = Math.floor((dimple.x - dimple.radius) / this.strip)
+      const last = Math.floor((dimple.x + dimple.radius) / this.strip)
+      for (let i = first; i <= last; i++)
+        this.strips.set(i, [...(this.strips.get(i) ?? []), dimple])
+    }
+  }
+
+  depth(x: number, y: number): number {
+    let deepest = 0
+    for (const d of this.strips.get(Math.floor(x / this.strip)) ?? []) {
+      const away = Math.hypot(x - d.x, y - d.y)
+      if (away < d.radius) deepest = Math.max(deepest, dimpleDepth(d, away))
+    }
+    return deepest
+  }
+}
+
+const MOST_ROUNDS = 24
+/** A round that leaves more than this share of what there was is the last. */
+const SLOW = 0.93
 
 /** Cells over a plan, and the spline coefficients (one more cell all round) of a displacement in it. */
 class Plan {
@@ -80,9 +101,11 @@ class Plan {
   readonly rows: number
   readonly dx: number
   readonly dy: number
+  readonly u: Float64Array
+  readonly v: Float64Array
   private readonly width: number
-  u: number[]
-  v: number[]
+  /** Coefficients in a row. */
+  private readonly stride: number
 
   constructor(length: number, width: number, cell: number) {
     this.columns = Math.max(4, Math.ceil(length / cell))
@@ -90,58 +113,49 @@ class Plan {
     this.dx = length / this.columns
     this.dy = width / this.rows
     this.width = width
-    const all = (this.columns + 2) * (this.rows + 2)
-    this.u = new Array<number>(all).fill(0)
-    this.v = new Array<number>(all).fill(0)
+    this.stride = this.columns + 2
+    this.u = new Float64Array(this.stride * (this.rows + 2))
+    this.v = new Float64Array(this.u.length)
   }
 
-  private at(i: number, j: number): number {
-    return (j + 1) * (this.columns + 2) + i + 1
+  /** Every cell: its number, the place of its middle, and that of its coefficient. */
+  private each(f: (k: number, x: number, y: number, c: number) => void): void {
+    for (let j = 0, k = 0; j < this.rows; j++)
+      for (let i = 0; i < this.columns; i++, k++)
+        f(
+          k,
+          (i + 0.5) * this.dx,
+          (j + 0.5) * this.dy - this.width / 2,
+          (j + 1) * this.stride + i + 1,
+        )
   }
-  private place(i: number, j: number): [number, number] {
-    return [(i + 0.5) * this.dx, (j + 0.5) * this.dy - this.width / 2]
-  }
-  private cells<T>(f: (i: number, j: number) => T): T[] {
-    return Array.from({ length: this.columns * this.rows }, (_, k) =>
-      f(k % this.columns, Math.floor(k / this.columns)),
-    )
+  private cells(): Float64Array {
+    return new Float64Array(this.columns * this.rows)
   }
   mean(f: (x: number, y: number) => number): number {
-    const all = this.cells((i, j) => f(...this.place(i, j)))
-    return all.reduce((a, b) => a + b, 0) / all.length
+    let sum = 0
+    this.each((_, x, y) => (sum += f(x, y)))
+    return sum / (this.columns * this.rows)
   }
 
-  /** A spline's own value over the middle of a cell, from its coefficient and its neighbours'. */
-  private value(c: readonly number[], i: number, j: number): number {
-    const row = (k: number) =>
-      (c[this.at(i - 1, k)]! + 6 * c[this.at(i, k)]! + c[this.at(i + 1, k)]!) / 8
-    return (row(j - 1) + 6 * row(j) + row(j + 1)) / 8
+  /** A spline's value over the middle of a cell, from its coefficient and its neighbours'. */
+  private value(c: Float64Array, k: number): number {
+    const row = (at: number) => c[at - 1]! + 6 * c[at]! + c[at + 1]!
+    return (row(k - this.stride) + 6 * row(k) + row(k + this.stride)) / 64
   }
-  private slopes(c: readonly number[], i: number, j: number): [number, number] {
-    const along = (k: number) => (c[this.at(i + 1, k)]! - c[this.at(i - 1, k)]!) / (2 * this.dx)
-    const across = (k: number) => (c[this.at(k, j + 1)]! - c[this.at(k, j - 1)]!) / (2 * this.dy)
-    const blend = (f: (k: number) => number, k: number) => (f(k - 1) + 6 * f(k) + f(k + 1)) / 8
-    return [blend(along, j), blend(across, i)]
-  }
-  /** Where the middle of a cell after lay before, and the area before of one after. */
-  private before(i: number, j: number) {
-    const [x, y] = this.place(i, j)
-    const [ux, uy] = this.slopes(this.u, i, j)
-    const [vx, vy] = this.slopes(this.v, i, j)
-    return {
-      x: x + this.value(this.u, i, j),
-      y: y + this.value(this.v, i, j),
-      area: (1 + ux) * (1 + vy) - uy * vx,
-    }
+  private slope(c: Float64Array, k: number, step: number, side: number, size: number): number {
+    const rise = (at: number) => c[at + step]! - c[at - step]!
+    return (rise(k - side) + 6 * rise(k) + rise(k + side)) / (16 * size)
   }
 
   /** Coefficients of a function of the place before, read at the cells after. */
   sample(f: (x: number, y: number) => number): number[] {
-    const values = this.cells((i, j) => {
-      const { x, y } = this.before(i, j)
-      return f(x, y)
-    })
-    return this.bordered(values, 1, 1)
+    const values = this.cells()
+    this.each((k, x, y, c) => (values[k] = f(x + this.value(this.u, c), y + this.value(this.v, c))))
+    const all = new Float64Array(this.u.length)
+    this.each((k, _x, _y, c) => (all[c] = values[k]!))
+    this.border(all, 1, 1)
+    return Array.from(all)
   }
 
   /**
@@ -149,85 +163,90 @@ class Plan {
    * whose gradient takes the rest away. Gives the rms of what is left.
    */
   even(height: (x: number, y: number) => number): number {
-    let left = 0
-    for (let round = 0; round < ROUNDS; round++) {
-      const excess = this.cells((i, j) => {
-        const { x, y, area } = this.before(i, j)
-        return Math.log(area * height(x, y))
+    const { u, v, dx, dy, stride } = this
+    const excess = this.cells()
+    const potential = new Float64Array(u.length)
+    let left = Infinity
+    for (let round = 0; round < MOST_ROUNDS; round++) {
+      let sum = 0
+      this.each((k, x, y, c) => {
+        const [ux, uy] = [this.slope(u, c, 1, stride, dx), this.slope(u, c, stride, 1, dy)]
+        const [vx, vy] = [this.slope(v, c, 1, stride, dx), this.slope(v, c, stride, 1, dy)]
+        const area = (1 + ux) * (1 + vy) - uy * vx
+        const high = height(x + this.value(u, c), y + this.value(v, c))
+        excess[k] = Math.log(area * high)
+        sum += excess[k]!
       })
-      const mean = excess.reduce((a, b) => a + b, 0) / excess.length
-      left = Math.sqrt(excess.reduce((sum, e) => sum + (e - mean) ** 2, 0) / excess.length)
-      const potential = this.bordered(this.poisson(excess.map((e) => mean - e)), 1, 1)
-      const grad = this.cells((i, j): [number, number] => [
-        (potential[this.at(i + 1, j)]! - potential[this.at(i - 1, j)]!) / (2 * this.dx),
-        (potential[this.at(i, j + 1)]! - potential[this.at(i, j - 1)]!) / (2 * this.dy),
-      ])
-      const inner = (c: readonly number[]) => this.cells((i, j) => c[this.at(i, j)]!)
-      this.u = this.bordered(
-        inner(this.u).map((u, k) => u + grad[k]![0]),
-        -1,
-        1,
-      )
-      this.v = this.bordered(
-        inner(this.v).map((v, k) => v + grad[k]![1]),
-        1,
-        -1,
-      )
+      const mean = sum / excess.length
+      let squares = 0
+      for (let k = 0; k < excess.length; k++) {
+        excess[k] = mean - excess[k]!
+        squares += excess[k]! ** 2
+      }
+      const before = left
+      left = Math.sqrt(squares / excess.length)
+      if (left > before * SLOW || left < 1e-6) break
+      const solved = this.poisson(excess)
+      this.each((k, _x, _y, c) => (potential[c] = solved[k]!))
+      this.border(potential, 1, 1)
+      this.each((_k, _x, _y, c) => {
+        u[c]! += (potential[c + 1]! - potential[c - 1]!) / (2 * dx)
+        v[c]! += (potential[c + stride]! - potential[c - stride]!) / (2 * dy)
+      })
+      this.border(u, -1, 1)
+      this.border(v, 1, -1)
     }
     return left
   }
 
-  /** With one more cell all round: mirrored at the ends by `endSign`, at the sides by `sideSign`. */
-  private bordered(inner: readonly number[], endSign: 1 | -1, sideSign: 1 | -1): number[] {
-    const all = new Array<number>((this.columns + 2) * (this.rows + 2)).fill(0)
-    for (let j = -1; j <= this.rows; j++)
-      for (let i = -1; i <= this.columns; i++) {
-        const [ci, cj] = [
-          Math.min(Math.max(i, 0), this.columns - 1),
-          Math.min(Math.max(j, 0), this.rows - 1),
-        ]
-        const sign = (ci === i ? 1 : endSign) * (cj === j ? 1 : sideSign)
-        all[this.at(i, j)] = sign * inner[cj * this.columns + ci]!
-      }
-    return all
+  /** The outermost cells mirror their neighbours: by `endSign` at the ends, by `sideSign` at the sides. */
+  private border(c: Float64Array, endSign: 1 | -1, sideSign: 1 | -1): void {
+    const { stride, rows, columns } = this
+    for (let j = 1; j <= rows; j++) {
+      c[j * stride] = endSign * c[j * stride + 1]!
+      c[j * stride + columns + 1] = endSign * c[j * stride + columns]!
+    }
+    for (let i = 0; i < stride; i++) {
+      c[i] = sideSign * c[stride + i]!
+      c[(rows + 1) * stride + i] = sideSign * c[rows * stride + i]!
+    }
   }
 
   /** ∇²φ = f with no flow through the edges: cosines across, then a line of unknowns along for each. */
-  private poisson(f: readonly number[]): number[] {
+  private poisson(f: Float64Array): Float64Array {
     const { columns, rows } = this
-    const result = new Array<number>(f.length).fill(0)
+    const result = this.cells()
+    const line = new Float64Array(columns)
     for (let mode = 0; mode < rows; mode++) {
-      const wave = Array.from({ length: rows }, (_, j) =>
-        Math.cos((Math.PI * mode * (j + 0.5)) / rows),
-      )
       const size = mode === 0 ? rows : rows / 2
-      const right = Array.from(
-        { length: columns },
-        (_, i) => wave.reduce((sum, w, j) => sum + w * f[j * columns + i]!, 0) / size,
-      )
+      const wave = (j: number) => Math.cos((Math.PI * mode * (j + 0.5)) / rows)
+      line.fill(0)
+      for (let j = 0; j < rows; j++) {
+        const w = wave(j) / size
+        for (let i = 0; i < columns; i++) line[i]! += w * f[j * columns + i]!
+      }
       const across = ((2 * Math.sin((Math.PI * mode) / (2 * rows))) / this.dy) ** 2
-      const line = solveLine(right, 1 / (this.dx * this.dx), across)
-      wave.forEach((w, j) => line.forEach((value, i) => (result[j * columns + i]! += w * value)))
+      solveLine(line, 1 / (this.dx * this.dx), across)
+      for (let j = 0; j < rows; j++) {
+        const w = wave(j)
+        for (let i = 0; i < columns; i++) result[j * columns + i]! += w * line[i]!
+      }
     }
     return result
   }
 }
 
-/** (φ₋ − 2φ + φ₊)·a − c·φ = f with closed ends; for c = 0 the first unknown is held at zero. */
-function solveLine(f: readonly number[], a: number, c: number): number[] {
+/** In place: (φ₋ − 2φ + φ₊)·a − c·φ = f with closed ends; for c = 0 the first unknown is held at zero. */
+function solveLine(f: Float64Array, a: number, c: number): void {
   const n = f.length
-  const upper: number[] = []
-  const right: number[] = []
+  const upper = new Float64Array(n)
   for (let i = 0; i < n; i++) {
     const ends = (i === 0 ? 1 : 0) + (i === n - 1 ? 1 : 0)
-    let diagonal = -(2 - ends) * a - c
-    if (i === 0 && c === 0) diagonal = -1e6 * a
+    const diagonal = i === 0 && c === 0 ? -1e6 * a : -(2 - ends) * a - c
     const below = i === 0 ? 0 : a
-    const pivot = diagonal - below * (upper[i - 1] ?? 0)
-    upper.push(a / pivot)
-    right.push((f[i]! - below * (right[i - 1] ?? 0)) / pivot)
+    const pivot = diagonal - below * (i === 0 ? 0 : upper[i - 1]!)
+    upper[i] = a / pivot
+    f[i] = (f[i]! - below * (i === 0 ? 0 : f[i - 1]!)) / pivot
   }
-  const x = new Array<number>(n).fill(0)
-  for (let i = n - 1; i >= 0; i--) x[i] = right[i]! - (i < n - 1 ? upper[i]! * x[i + 1]! : 0)
-  return x
+  for (let i = n - 2; i >= 0; i--) f[i]! -= upper[i]! * f[i + 1]!
 }

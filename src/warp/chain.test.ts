@@ -154,6 +154,36 @@ describe('a list of warps', () => {
 })
 
 describe('kernels', () => {
+  it.each(['f32', 'f64'] as const)(
+    'look up entries by point, by number and fixed, in %s',
+    (precision) => {
+      const tail: TailStage = {
+        numbers: { which: 3 },
+        tables: { squares: Array.from({ length: 40 }, (_, i) => i * i) },
+        outputs: ['byPoint', 'byNumber', 'next', 'fixed'],
+        read: (g, place, at) => {
+          const { table } = at.table('squares')
+          const index = g.clamp(g.floor(place.x), 0, 38)
+          return [
+            g.fetch(table, index),
+            g.fetch(table, at.number('which')),
+            g.fetch(table, index, 1),
+            g.add(g.fetch(table, 6), g.mul(place.y, 0)),
+          ]
+        },
+      }
+      const x = Float64Array.from({ length: 45 }, (_, i) => i + 0.25)
+      for (const engine of ['kernels', 'reference'] as const) {
+        const { outputs } = compile([], { precision, engine, tail }).evaluate({ x, y: x, z: x })
+        x.forEach((v, i) => {
+          const k = Math.min(Math.floor(v), 38)
+          const got = tail.outputs.map((name) => outputs[name]![i])
+          expect(got).toEqual([k * k, 9, (k + 1) ** 2, 36])
+        })
+      }
+    },
+  )
+
   it('stay within their memory whatever they are given', () => {
     const wild = [NaN, Infinity, -Infinity, 1e30, -1e30, 0]
     const rows = { x: [...wild], y: [...wild].reverse(), z: [...wild] }

@@ -178,7 +178,7 @@ class Emitter {
     writes.forEach(({ node }) => count(node))
     const { lanes } = OPCODES[this.program.precision]
     for (const node of order)
-      if (node.op === 'fetch' && !this.indices.has(node.args[0]!)) {
+      if (node.op === 'fetch' && node.args[0]!.op !== 'const' && !this.indices.has(node.args[0]!)) {
         this.indices.set(node.args[0]!, FIRST_LANE + this.indices.size * lanes)
       }
     this.integers += this.indices.size * lanes
@@ -189,6 +189,12 @@ class Emitter {
       this.emit(wasm.localSet(this.local(node)))
       if (this.indices.has(node)) this.toWhole(node)
     }
+    for (const node of this.indices.keys())
+      if (node.uniform) {
+        this.value(node)
+        this.emit(wasm.localSet(this.local(node)))
+        this.toWhole(node)
+      }
     const pairs = pairNeighbours(order)
     // Shared parts go to locals in order; the rest is computed where it is used.
     for (const node of order) {

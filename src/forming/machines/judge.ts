@@ -281,3 +281,24 @@ export function judgeTool(task: Task, tool: Tool): Judgement {
   const sum = addUp(task, tool)
   return isPress(tool) ? judgePress(task, tool, sum) : judgeHammer(task, tool, sum)
 }
+
+/** Work and force reckoned elsewhere (a bend, a drift), to be held against a tool. */
+export interface Load {
+  /** J and N: least, likely, most. */
+  readonly work: readonly [number, number, number]
+  readonly force: readonly [number, number, number]
+  readonly flowStress: Estimate
+  readonly metal: Metal
+  /** Squeezes a press takes; 1 if left out. */
+  readonly squeezes?: number
+  readonly workingTime?: number
+  readonly heatsAllowed?: number
+}
+
+/** Whether a tool can do a load: as `judgeTool`, the sizes left out. */
+export function judgeLoad(load: Load, tool: Tool): Judgement {
+  const { work, force, flowStress, metal, squeezes = 1, workingTime, heatsAllowed } = load
+  const task: Task = { passes: [], metal, bite: 0, workingTime, heatsAllowed }
+  const sum: Sum = { work, force, squeezes, rate: 0, stress: flowStress, shares: [] }
+  return isPress(tool) ? judgePress(task, tool, sum) : judgeHammer(task, tool, sum)
+}

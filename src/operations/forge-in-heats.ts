@@ -4,9 +4,14 @@ import type { Billet, Section } from '#billet'
 import { burn, shapeTo, sumLosses } from './fire.ts'
 import type { Heat, HeatPurpose, Loss, Smithy, Step } from './operation.ts'
 import { step } from './operation.ts'
+import { meanHeight } from './mean-height.ts'
+import { widthAt } from './spread.ts'
+
+export { meanHeight }
 
 /** What a run of heats is to bring the bar to. */
 export interface ForgingAim {
+  /** Left out, the bar spreads as the dies make it. */
   readonly width?: number
   readonly height: number
   readonly section?: Section
@@ -17,8 +22,6 @@ export interface ForgingAim {
   /** Steel burnt off each face in each heat, m. */
   readonly scale: number
   readonly soak?: number
-  /** Share of the reduction in height that goes into width when no width is stated. */
-  spread?(bar: Billet): number
 }
 
 /**
@@ -56,7 +59,7 @@ export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): R
     const width =
       aim.width !== undefined
         ? toward(from.size.width, aim.width)
-        : from.size.width * (thick / height) ** (aim.spread?.(from) ?? 0)
+        : widthAt(from, thick, height, smithy.shop)
     bar = shapeTo(from, { width, height, section: left === 1 ? aim.section : undefined })
   }
   if (lost > 0) warnings.push(layersLost(lost, 'scale'))
@@ -70,11 +73,6 @@ export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): R
   }
   const after: Billet = { ...bar, temper: 'as forged' }
   return ok(step(after, { losses: sumLosses(losses), heats: [heat], warnings }))
-}
-
-/** Height of a bar; of one that has been cut into, the height its metal would have if it were level. */
-export function meanHeight(bar: Billet): number {
-  return bar.shape === 'cut' ? bar.volume / (bar.size.length * bar.size.width) : bar.size.height
 }
 
 export function layersLost(lost: number, cause: string): Problem {

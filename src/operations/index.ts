@@ -1,17 +1,18 @@
 /** One folder for each thing done to the metal. */
 export {
-  type Branch,
   type Example,
   type Heat,
   type HeatPurpose,
   type Loss,
   type LossCause,
-  type Movement,
   type Operation,
   type Smithy,
   type Step,
   type Stock,
 } from './operation.ts'
+export type { Branch, Movement, Unevenness } from './movement.ts'
 export { type Caution, type CautionName, CAUTIONS_DEFER, cautions } from './cautions.ts'
+export { judgeStep } from './judge-step.ts'
 export { withSpare, workBack } from './lengthen.ts'
 export { operations } from './list.ts'
+export { type Bracket, type Impression, type Working } from './working.ts'

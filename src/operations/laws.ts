@@ -3,6 +3,7 @@ import { isDeepStrictEqual } from 'node:util'
 import { type Size, CONSERVED, SAME_LENGTH, axisLength } from '#geometry'
 import { readValues, writeValues } from '#parameters'
 import { type Billet, checkBillet, massesOf } from '#billet'
+import { judgeStep } from './judge-step.ts'
 import { workBack } from './lengthen.ts'
 import type { LossCause, Operation, Step } from './operation.ts'
 import {
@@ -51,6 +52,10 @@ export const laws: readonly Law[] = [
   { name: 'worked back, then forward, meets the demand', find: backThenForward },
   { name: 'heats are heats, and carry cautions', find: everyTrial(heatsAreSound) },
   { name: 'movement says where metal came from, or that it does not yet', find: movementSays },
+  {
+    name: 'force is told where metal is worked, in finite brackets, with cures',
+    find: forceIsTold,
+  },
   { name: 'words are whole sentences', find: wordsAreWhole },
 ]
 
@@ -353,5 +358,32 @@ function wordsAreWhole(operation: Operation): string[] {
     for (const warning of step?.warnings ?? [])
       if (warning.try.length === 0) breaches.push(`"${warning.what}" has no cure`)
   }
+  return breaches
+}
+
+/** Over the examples and both ends of every range: the account of force never runs out of numbers or cures. */
+function forceIsTold(operation: Operation): string[] {
+  if (!operation.force) return []
+  const breaches: string[] = []
+  const told = new Set<boolean>()
+  for (const trial of [...examplesOf(operation), ...endsOfRanges(operation)]) {
+    const { ok: step } = done(operation, trial)
+    if (!step) continue
+    const { force, warnings, notes } = judgeStep({ ...trial, operation, step }, trial.smithy).step
+    told.add(force !== undefined)
+    const odd = oddNumber(force, 'force')
+    if (odd) breaches.push(`${trial.told}: ${odd} is no finite number`)
+    for (const key of ['force', 'blows', 'flowStress'] as const) {
+      const { low, value, high } = force?.[key] ?? { low: 1, value: 1, high: 1 }
+      if (!(low >= 0 && low <= value && value <= high))
+        breaches.push(`${trial.told}: ${key} ${low} to ${high} does not hold ${value}`)
+    }
+    if (force && force.verdict !== 'can do' && force.wouldDo.length === 0)
+      breaches.push(`${trial.told}: it cannot be done, and nothing is said to cure it`)
+    for (const note of notes) if (!note.endsWith('.')) breaches.push(`"${note}" has no full stop`)
+    for (const warning of warnings)
+      if (warning.try.length === 0) breaches.push(`"${warning.what}" has no cure`)
+  }
+  if (!told.has(true)) breaches.push('no example is given an account of force')
   return breaches
 }

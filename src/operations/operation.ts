@@ -4,14 +4,20 @@ import type { Parameters, ValuesOf } from '#parameters'
 import type { PieceSolid } from '#piece'
 import type { Shop } from '#shop'
 import type { Billet, Densities } from '#billet'
-import type { Warp } from '#warp'
+import type { Composition } from '#steel'
 import type { CautionName } from './cautions.ts'
+import type { Movement } from './movement.ts'
+import type { Judged, Working } from './working.ts'
 
 /** Where the work is done: the shop, the steels' densities (kg/m³), and the piece it is done for. */
 export interface Smithy {
   readonly shop: Shop
   readonly densities: Densities
   readonly piece?: PieceSolid
+  /** wt% by steel, for force; a steel left out is reckoned as plain with 0.8 % carbon. */
+  readonly compositions?: Readonly<Record<string, Composition>>
+  /** Seconds a bar can be worked in one heat before it is too cold; left out, not known. */
+  workingTime?(bar: Billet, heat: Heat): number
 }
 
 /** Why metal is no longer in the bar. */
@@ -67,19 +73,9 @@ export interface Step {
   readonly warnings: readonly Problem[]
   /** What the smith should know or measure here, one sentence each. */
   readonly notes: readonly string[]
+  /** What it asks of hammer or press; only of a finished plan, and only where metal is worked (`judgeStep`). */
+  readonly force?: Working
 }
-
-/** Where a point of the metal after the step lay before it. */
-export type Movement =
-  | {
-      /** Pull-back maps in the order they are applied to a point of the metal after the step. */
-      readonly warps: readonly Warp[]
-      /** What each branch of the last warp that branches leads to; left out, all leads to input 0. */
-      readonly branches?: readonly Branch[]
-    }
-  | { readonly notYet: string }
-
-export type Branch = { readonly input: number } | { readonly steel: string }
 
 /** Something to try an operation on, for the laws: values as a job file writes them. */
 export interface Example {
@@ -120,6 +116,16 @@ export interface Operation<P extends Parameters = Parameters> {
     smithy: Smithy,
   ): Result<readonly Size[]>
   movement(before: readonly Billet[], values: ValuesOf<P>, after: Billet, smithy: Smithy): Movement
+  /**
+   * What the step asks of the shop's tools, for operations that work the metal. Asked once of each
+   * step of a finished plan, never on the way there: planning runs `forward` hundreds of times.
+   */
+  force?(
+    before: readonly Billet[],
+    values: ValuesOf<P>,
+    step: Step,
+    smithy: Smithy,
+  ): Judged | undefined
 }
 
 /** Declares an operation, keeping its parameters' exact types inside and hiding them outside. */

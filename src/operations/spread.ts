@@ -1,14 +1,30 @@
 import type { Billet } from '#billet'
+import { drawOut, drawPass } from '#forming'
 import type { Shop } from '#shop'
 
-/**
- * Share of a reduction in height that goes into width: the shop's own measured share if it has one,
- * else Tomlinson and Stringer's short form in bite over width, S = 0.14 + 0.36 b/W − 0.054 (b/W)²
- * (from memory, high confidence; no text confirmed it). Narrow dies bite less and so spread less.
- */
+/** Length of bar under the dies at one blow, m. */
+export function biteOn(bar: Billet, shop: Shop): number {
+  return Math.min(shop.dieWidth, bar.size.length)
+}
+
+const toolsFor = (bar: Billet, shop: Shop) => ({
+  bite: biteOn(bar, shop),
+  ...(shop.spread !== undefined && { measured: shop.spread }),
+})
+
+/** Share of a small reduction in height that goes into width: the shop's own measure, else by bite and width. */
 export function spreadOf(bar: Billet, shop: Shop): number {
-  if (shop.spread !== undefined) return shop.spread
-  const bite = Math.min(shop.dieWidth, bar.size.length)
-  const ratio = Math.min(bite / bar.size.width, 3)
-  return 0.14 + 0.36 * ratio - 0.054 * ratio * ratio
+  const { height, width, length } = bar.size
+  return drawPass({ height, width, length }, 0.99 * height, toolsFor(bar, shop)).coefficient.value
+}
+
+/**
+ * Width a bar comes to when its height (m, level) is brought to another and nothing holds its sides:
+ * squeeze by squeeze, the spread found anew as the bar widens.
+ */
+export function widthAt(bar: Billet, from: number, to: number, shop: Shop): number {
+  const { width, length } = bar.size
+  const tools = toolsFor(bar, shop)
+  if (to >= from) return width * (from / to) ** spreadOf(bar, shop)
+  return drawOut({ height: from, width, length }, { height: to }, tools).bar.width
 }

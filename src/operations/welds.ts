@@ -1,5 +1,7 @@
 import type { Problem } from '#problem'
-import type { Billet } from '#billet'
+import { type Billet, flatAxis } from '#billet'
+import { type WeldTest, weldBefore } from '#forming'
+import { asTold } from './as-told.ts'
 
 /** A stack that is not yet one metal cannot be worked: the sheets would slide on one another. */
 export function unwelded(bar: Billet, doing: string): Problem | undefined {
@@ -13,20 +15,20 @@ export function unwelded(bar: Billet, doing: string): Problem | undefined {
 }
 
 /**
- * Work that pulls at the welds, done while they are young. A weld is trusted once it has been worked
- * to about half its height; 70 % is where this speaks up (common practice, no source).
+ * The warning before work that tries the welds: by what the work does to them and by how far the
+ * bar has been worked down since they were closed.
  */
-export function youngWelds(bar: Billet, doing: string): Problem[] {
-  if (bar.bond !== 'welded' || bar.worked <= 0.7) return []
-  return [
-    {
-      at: '',
-      what: `${doing} pulls young welds open`,
-      why: `the weakest weld has been worked to ${Math.round(bar.worked * 100)} % of its height; about half is trusted (common practice)`,
-      try: [
-        'draw the billet further at welding heat first',
-        'take light squeezes at welding heat for the first two heats',
-      ],
-    },
-  ]
+export function youngWelds(bar: Billet, test: WeldTest, doing: string): Problem[] {
+  if (bar.bond !== 'welded') return []
+  return weldBefore(test, 1 - bar.worked).map((p) => ({
+    ...asTold(p),
+    at: '',
+    what: `${doing} pulls young welds open`,
+  }))
+}
+
+/** The same before a bar is forged on its flats, where that presses along its layers instead of across. */
+export function youngOnEdge(bar: Billet): Problem[] {
+  const axis = flatAxis(bar.build)
+  return axis === undefined || axis === 'z' ? [] : youngWelds(bar, 'on edge', 'forging on edge')
 }

@@ -116,7 +116,7 @@ export const accordion: Operation = operation({
         heats,
         warnings: [
           ...warnings,
-          ...youngWelds(before, 'opening the cuts'),
+          ...youngWelds(before, 'bend', 'opening the cuts'),
           ...(strain > CAREFUL ? [tears(strain)] : []),
         ],
         notes: [

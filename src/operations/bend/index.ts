@@ -3,9 +3,11 @@ import { type Size } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, worked } from '#billet'
+import { bendLoad, bendStrain } from '#forming'
+import { judgeLoaded } from '../judge.ts'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
-import { unwelded } from '../welds.ts'
+import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
 
 const parameters = declare({
@@ -30,6 +32,9 @@ const parameters = declare({
 
 /** Stretch at the outside above which a bend is done in more heats and the section watched (common practice, no source). */
 const STRETCH_TO_WATCH = 0.25
+
+/** Stretch at the outside from which a bend tries the welds; a slack curve does not (common practice, no source). */
+const WELDS_FEEL = 0.03
 
 /** Bends the bar to an even curve; its middle line keeps its length. */
 export const bend = operation({
@@ -84,13 +89,28 @@ export const bend = operation({
       step(after, {
         losses,
         heats,
-        warnings: stretch > STRETCH_TO_WATCH ? [...warnings, sharp(stretch)] : warnings,
+        warnings: [
+          ...warnings,
+          ...(stretch > WELDS_FEEL ? youngWelds(before, 'bend', 'bending') : []),
+          ...(stretch > STRETCH_TO_WATCH ? [sharp(stretch)] : []),
+        ],
         notes: [
           `The middle line is ${show(depth)} deep in its curve; it keeps its length of ${show(bar.size.length)}.`,
           `The outside stretches by ${percent(stretch)} and the inside is upset by as much: lines of the pattern open and close with it.`,
         ],
       }),
     )
+  },
+  force([before], values, step, smithy) {
+    const edgewise = values.way === 'edgewise'
+    const { width, height, length } = before.size
+    const plan = {
+      width: edgewise ? height : width,
+      thickness: edgewise ? width : height,
+      length,
+      radius: values.radius,
+    }
+    return judgeLoaded(before, step, bendStrain(plan), (stress) => bendLoad(plan, stress), smithy)
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

@@ -1,11 +1,12 @@
-import { failed } from '#problem'
+import { failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { forgeInHeats } from '../forge-in-heats.ts'
 import { operation } from '../operation.ts'
 import { samplePack } from '../samples.ts'
-import { spreadOf } from '../spread.ts'
+import { judgeDrawn } from '../squeezes.ts'
 import { straightTo } from '../straight.ts'
+import { youngOnEdge } from '../welds.ts'
 
 const parameters = declare({
   height: {
@@ -79,17 +80,21 @@ export const drawOut = operation({
       })
     }
     const { shop } = smithy
-    return forgeInHeats(
+    const done = forgeInHeats(
       before,
       {
         ...values,
         purpose: 'forge',
         temperature: values.temperature ?? shop.forgingHeat,
         scale: shop.forgingScale,
-        spread: (bar) => spreadOf(bar, shop),
       },
       smithy,
     )
+    if (done.problems) return done
+    return ok({ ...done.ok, warnings: [...done.ok.warnings, ...youngOnEdge(before)] })
+  },
+  force([before], { width }, step, smithy) {
+    return judgeDrawn(before, step, smithy, { free: width === undefined })
   },
   movement([before], _values, after) {
     return straightTo(before, after)

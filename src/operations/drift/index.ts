@@ -2,6 +2,8 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, massesOf, worked } from '#billet'
+import { holeLoad } from '#forming'
+import { judgeLoaded } from '../judge.ts'
 import { type Loss, operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { unwelded, youngWelds } from '../welds.ts'
@@ -98,7 +100,7 @@ export const drift = operation({
         heats,
         warnings: [
           ...warnings,
-          ...youngWelds(before, 'opening a hole'),
+          ...youngWelds(before, 'drift', 'opening a hole'),
           ...(wall < 0.5 * bar.size.height ? [thinWall(wall, bar.size.height)] : []),
         ],
         notes: [
@@ -111,6 +113,13 @@ export const drift = operation({
         ],
       }),
     )
+  },
+  force([before], values, step, smithy) {
+    const { width, height } = before.size
+    const from = values.open === 'punch' ? values.slug : 0
+    const plan = { from, to: values.diameter, height, width }
+    const strain = Math.min(1, values.diameter / width)
+    return judgeLoaded(before, step, strain, (stress) => holeLoad(plan, stress), smithy)
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

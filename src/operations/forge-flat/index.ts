@@ -4,7 +4,7 @@ import { declare } from '#parameters'
 import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
 import { operation } from '../operation.ts'
 import { samplePack } from '../samples.ts'
-import { spreadOf } from '../spread.ts'
+import { judgeDrawn } from '../squeezes.ts'
 
 const parameters = declare({
   height: {
@@ -85,7 +85,6 @@ export const forgeFlat = operation({
         purpose: 'forge',
         temperature: shop.weldingHeat,
         scale: shop.forgingScale,
-        spread: (bar) => spreadOf(bar, shop),
       },
       smithy,
     )
@@ -98,6 +97,9 @@ export const forgeFlat = operation({
         'Work from one end at welding heat so that air leaves each groove; look for dark lines as it cools.',
       ],
     })
+  },
+  force([before], { width }, step, smithy) {
+    return judgeDrawn(before, step, smithy, { free: width === undefined })
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

@@ -3,8 +3,10 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { filled, worked } from '#billet'
 import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
+import { judgeSqueezing } from '../judge.ts'
 import { operation } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
+import { corners } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 
 const parameters = declare({
@@ -83,12 +85,37 @@ export const forgeToSection = operation({
     const flat = across * Math.tan(Math.PI / 8)
     return ok({
       ...done.ok,
-      warnings: [...done.ok.warnings, ...youngWelds(before, 'forging the corners down')],
+      warnings: [...done.ok.warnings, ...youngWelds(before, 'on edge', 'forging the corners down')],
       notes:
         values.section === 'octagon'
           ? [`Each flat is ${show(flat)} wide; even flats keep the twist even.`]
           : [],
     })
+  },
+  force([before], values, step, smithy) {
+    const to = step.after.size.height
+    // What an eight-sided bar measures over its corners, across its flats being 1.
+    const over = 1 / Math.cos(Math.PI / 8)
+    const square = before.shape === 'rectangle' || before.shape === 'cut'
+    const octagon = square ? Math.sqrt((to * to * filled[values.section]) / filled.octagon) : 0
+    return judgeSqueezing(
+      {
+        before,
+        step,
+        passes: () =>
+          corners(before, step, [
+            ...(square
+              ? [{ from: Math.hypot(before.size.width, meanHeight(before)), to: octagon, count: 2 }]
+              : []),
+            ...(values.section === 'round'
+              ? [{ from: over * (square ? octagon : before.size.height), to, count: 4 }]
+              : square
+                ? []
+                : [{ from: before.size.height, to, count: 4 }]),
+          ]),
+      },
+      smithy,
+    )
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

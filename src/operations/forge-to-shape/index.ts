@@ -10,6 +10,7 @@ import { FORGED_BEVELS, FORGED_OUTLINE } from '../ground-shares.ts'
 import { type Loss, type Smithy, operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { featuresToCome, noPiece, stockVolume, withMade } from '../shaped.ts'
+import { judgeDrawn } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
 
@@ -117,7 +118,7 @@ export const forgeToShape = operation({
         losses: [...losses, ...crop],
         heats,
         setAside: keep && end ? [end.after] : [],
-        warnings: [...warnings, ...youngWelds(before, 'forging to shape')],
+        warnings: [...warnings, ...youngWelds(before, 'on edge', 'forging to shape')],
         notes: [
           `It takes ${show(needs)} of the bar as it lies hot${keep ? `; ${show(over)} is cut off and kept` : ''}.`,
           `Forged it measures ${show(plan.size.length)} × ${show(plan.size.width)} × ${show(plan.size.height)}: ${show(plan.stock)} more than the piece on every face.`,
@@ -135,6 +136,13 @@ export const forgeToShape = operation({
     if (!burnt) return failed(runsOut(before, before.size.length))
     const area = burnt.after.volume / burnt.after.size.length
     return ok([{ ...before.size, length: plan.volume / area + 2 * plan.scale }])
+  },
+  force([before], _values, step, smithy) {
+    const { size, volume } = step.after
+    // A bar of one section that holds as much as the shape and keeps its proportions.
+    const k = Math.sqrt(volume / (size.length * size.width * size.height))
+    const to = { height: k * size.height, width: k * size.width }
+    return judgeDrawn(before, step, smithy, { to })
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

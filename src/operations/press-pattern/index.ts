@@ -2,9 +2,12 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, flatAxis, wholeCount, worked } from '#billet'
+import { emblemFromMeasures } from '#forming'
+import { judgePressed } from '../judge-pressed.ts'
+import { workedAt } from '../metal-worked.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
-import { spreadOf } from '../spread.ts'
+import { biteOn, spreadOf } from '../spread.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
 
@@ -111,7 +114,11 @@ export const pressPattern = operation({
       step(after, {
         losses,
         heats,
-        warnings: [...warnings, ...youngWelds(before, 'pressing a die in'), ...fades(values)],
+        warnings: [
+          ...warnings,
+          ...youngWelds(before, 'on edge', 'pressing a die in'),
+          ...fades(values),
+        ],
         notes: [
           `To clear the relief grind to ${show(after.size.height - depth)} from the ${dies === 'top' ? 'top' : 'faces'}, and no deeper than you must.`,
           ...(crossed === undefined
@@ -120,6 +127,30 @@ export const pressPattern = operation({
         ],
       }),
     )
+  },
+  force([before], { depth, share, pitch }, step, smithy) {
+    const [heat] = step.heats
+    if (!heat) return undefined
+    // One bite of the die at a time: its ridges are raised on a share of what it covers.
+    const bite = biteOn(before, smithy.shop)
+    const area = bite * before.size.width * share
+    const stroke = share * pitch
+    return judgePressed(
+      {
+        before,
+        step,
+        heat,
+        temperature: workedAt(heat),
+        bites: Math.ceil(before.size.length / bite - 1e-9),
+        plan: {
+          emblem: emblemFromMeasures({ area, perimeter: (2 * area) / stroke, stroke }),
+          depth,
+          thickness: before.size.height,
+          takenOff: 0,
+        },
+      },
+      smithy,
+    )?.judged
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

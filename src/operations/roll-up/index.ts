@@ -109,7 +109,7 @@ export const rollUp = operation({
         heats,
         warnings: [
           ...warnings,
-          ...youngWelds(before, 'rolling'),
+          ...youngWelds(before, 'bend', 'rolling'),
           ...(r0 < thick * (1 - 1e-9) ? [creases(r0, thick)] : []),
         ],
         notes: [

@@ -3,8 +3,10 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { worked } from '#billet'
 import { forgeInHeats, heatsFor } from '../forge-in-heats.ts'
+import { judgeSqueezing } from '../judge.ts'
 import { operation } from '../operation.ts'
 import { samplePack } from '../samples.ts'
+import { corners } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 
 const parameters = declare({
@@ -81,13 +83,21 @@ export const squareOnBias = operation({
       warnings: [
         ...done.ok.warnings,
         ...uneven(width, height),
-        ...youngWelds(before, 'forging on the corner'),
+        ...youngWelds(before, 'on edge', 'forging on the corner'),
       ],
       notes: [
         'Strike the corners hot and little by little: a corner struck cold folds over and makes a lap.',
         `Mark the end of the bar: the old diagonal of ${show(Math.hypot(width, height))} now lies square to the face.`,
       ],
     })
+  },
+  force([before], _values, step, smithy) {
+    const from = Math.hypot(before.size.width, before.size.height)
+    const to = step.after.size.height
+    return judgeSqueezing(
+      { before, step, passes: () => corners(before, step, [{ from, to, count: 2 }]) },
+      smithy,
+    )
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

@@ -1,12 +1,13 @@
-import { failed } from '#problem'
+import { failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { barVolume, worked } from '#billet'
 import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
 import { operation } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
+import { judgeDrawn } from '../squeezes.ts'
 import { straightTo } from '../straight.ts'
-import { unwelded } from '../welds.ts'
+import { unwelded, youngOnEdge } from '../welds.ts'
 
 const parameters = declare({
   side: {
@@ -64,7 +65,7 @@ export const squareUp = operation({
     const round = before.shape === 'octagon' || before.shape === 'round'
     const bar = round ? { ...before, build: worked('squared from round', before.build) } : before
     const { shop } = smithy
-    return forgeInHeats(
+    const done = forgeInHeats(
       bar,
       {
         height: side,
@@ -77,6 +78,11 @@ export const squareUp = operation({
       },
       smithy,
     )
+    if (done.problems) return done
+    return ok({ ...done.ok, warnings: [...done.ok.warnings, ...youngOnEdge(before)] })
+  },
+  force([before], _values, step, smithy) {
+    return judgeDrawn(before, step, smithy)
   },
   movement([before], _values, after) {
     return straightTo(before, after)

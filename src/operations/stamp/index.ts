@@ -8,6 +8,8 @@ import { samplePack } from '../samples.ts'
 import { plaqueWithStamp, shapedPlaque } from '../sample-pieces.ts'
 import { isShaped, noPiece, stockBurnt, withMade } from '../shaped.ts'
 import { warm } from '../warm.ts'
+import { faceOf } from './emblem.ts'
+import { judgeStamping } from './impression.ts'
 
 const parameters = declare({
   temperature: {
@@ -27,6 +29,52 @@ const parameters = declare({
     default: 'left',
     help: 'What is done with the metal pushed up round the stamp',
   },
+  depth: {
+    form: 'quantity',
+    of: 'length',
+    min: 1e-5,
+    max: 0.05,
+    optional: true,
+    help: 'How deep it is pressed; left out, the depth of the relief and what is still to come off the face',
+  },
+  emblem: {
+    form: 'text',
+    longest: 4000,
+    optional: true,
+    help: 'Outline of the raised face: the path data of an SVG drawing (d="…"), made as large as the box of the piece holds it',
+  },
+  area: {
+    form: 'quantity',
+    of: 'area',
+    min: 1e-7,
+    max: 0.1,
+    optional: true,
+    help: 'Raised area of the stamp, where there is no outline',
+  },
+  perimeter: {
+    form: 'quantity',
+    of: 'length',
+    min: 1e-3,
+    max: 100,
+    optional: true,
+    help: 'Length of all edges of the raised area, where there is no outline',
+  },
+  stroke: {
+    form: 'quantity',
+    of: 'length',
+    min: 5e-5,
+    max: 0.1,
+    optional: true,
+    help: 'Width of its thinnest strokes, where there is no outline',
+  },
+  edgeRadius: {
+    form: 'quantity',
+    of: 'length',
+    min: 1e-6,
+    max: 0.005,
+    optional: true,
+    help: "Radius the stamp's edges are stoned to; left out, 0.1 mm (common practice)",
+  },
 })
 
 /** Presses the piece's mark or relief in, hot. */
@@ -41,7 +89,13 @@ export const stamp = operation({
   examples: [
     { values: {}, before: [samplePack(150, 66, 11, 25)], piece: plaqueWithStamp },
     {
-      values: { rim: 'filed', temperature: '950 °C' },
+      values: {
+        rim: 'filed',
+        temperature: '950 °C',
+        depth: '1.3 mm',
+        emblem: 'M0 0H40V6H24L30 25H10L16 6H0Z',
+        edgeRadius: '0.2 mm',
+      },
       get before() {
         return [shapedPlaque(2e-4, [], plaqueWithStamp)]
       },
@@ -74,7 +128,9 @@ export const stamp = operation({
     if (warmed.problems) return warmed
     const { bar, losses, heats, warnings } = warmed.ok
     const stock = Math.max(0, (bar.size.height - piece.size.height) / 2)
-    const depth = box.depth + stock
+    const depth = values.depth ?? box.depth + stock
+    const face = faceOf(values, box)
+    if (face.problems) return face
     const filed =
       values.rim === 'filed' && shaped
         ? takeFeatures(bar, piece, ['stamp'], 'ground', densities)
@@ -94,17 +150,42 @@ export const stamp = operation({
           ...(before.temper === 'hardened' || before.temper === 'tempered' ? [softens()] : []),
         ],
         notes: [
-          `Press it ${show(depth)} deep: ${show(box.depth)} to stay${stock > 0 ? ` and ${show(stock)} that will be ground off` : ''}.`,
+          pressIt(depth, box.depth, stock, values.depth !== undefined),
           `The stamp covers ${show(box.length)} × ${show(box.width)}, ${printQuantity(box.length * box.width * box.share, 'area')} of it to full depth; its middle is ${show(box.at.x)} from the butt.`,
           'One blow or one squeeze: a second one rarely falls in the same place. Break every corner of the stamp: a sharp one starts a crack in the quench.',
         ],
       }),
     )
   },
+  force([before], values, step, smithy) {
+    const box = smithy.piece?.edges.stamp
+    const face = box && faceOf(values, box)
+    if (!box || !face?.ok) return undefined
+    const stock = Math.max(0, (step.after.size.height - (smithy.piece?.size.height ?? 0)) / 2)
+    return judgeStamping(
+      {
+        before,
+        step,
+        face: face.ok,
+        box,
+        temperature: values.temperature ?? smithy.shop.forgingHeat,
+        depth: values.depth ?? box.depth + stock,
+        edgeRadius: values.edgeRadius,
+      },
+      smithy,
+    )
+  },
   movement() {
     return { notYet: 'drawn with the pattern' }
   },
 })
+
+function pressIt(depth: number, stays: number, stock: number, asStated: boolean): string {
+  const rest = asStated
+    ? `${show(stock)} of it will come off with the face`
+    : `${show(stays)} to stay and ${show(stock)} that will be ground off`
+  return `Press it ${show(depth)} deep${stock > 0 ? `: ${rest}` : asStated ? '' : `: ${show(stays)} to stay`}.`
+}
 
 function tooDeep(depth: number, height: number): Problem[] {
   if (depth <= height / 3) return []

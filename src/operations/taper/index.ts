@@ -3,8 +3,10 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, filled } from '#billet'
 import { heatsFor } from '../forge-in-heats.ts'
+import { barOf, judgeSqueezing } from '../judge.ts'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
+import { tapered } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
 
@@ -115,12 +117,22 @@ export const taper = operation({
       step(after, {
         losses,
         heats,
-        warnings: [...warnings, ...youngWelds(before, 'drawing a taper')],
+        warnings: [...warnings, ...youngWelds(before, 'on edge', 'drawing a taper')],
         notes: [
           `Of the bar, ${show(over * mean)} goes into ${show(over)} of taper; the bar becomes ${show(length)} long.`,
           `At the thin end every length in the pattern is drawn ${(1 / (w * h)).toFixed(2)} times.`,
         ],
       }),
+    )
+  },
+  force([before], values, step, smithy) {
+    const full = barOf(before, step.after.volume)
+    const thin = { height: values.endHeight, width: values.endWidth ?? before.size.width }
+    const over = values.over ?? step.after.size.length
+    const { spread } = smithy.shop
+    return judgeSqueezing(
+      { before, step, passes: (bite) => tapered(full, thin, over, bite, spread) },
+      smithy,
     )
   },
   movement() {

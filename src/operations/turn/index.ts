@@ -47,21 +47,7 @@ export const turn = operation({
       build: turnBuild(before.build, by),
       spare: spare ?? before.spare,
     }
-    const warnings =
-      before.worked > 0.7 && before.bond === 'welded'
-        ? [
-            {
-              at: '',
-              what: 'forging across young welds pulls them open',
-              why: `the weld has been worked to ${Math.round(before.worked * 100)} % of its height; about half is trusted (common practice)`,
-              try: [
-                'draw the billet further before turning it',
-                'take light squeezes at welding heat for the first two heats',
-              ],
-            },
-          ]
-        : []
-    return ok(step(after, { warnings }))
+    return ok(step(after))
   },
   backward(demand, values, [before]) {
     const by: Turn = turns[values.to]

@@ -178,7 +178,7 @@ export const twist = operation({
         heats: fire,
         warnings: [
           ...warnings,
-          ...youngWelds(before, 'twisting'),
+          ...youngWelds(before, 'twist', 'twisting'),
           ...corners(bar, turns),
           ...sheared(shear, pitch, corner / radius),
           ...tooFine(layers, pitch),

@@ -3,8 +3,10 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, stretch, worked } from '#billet'
 import { heatsFor } from '../forge-in-heats.ts'
+import { judgeSqueezing } from '../judge.ts'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
+import { upsets } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
 
@@ -97,7 +99,7 @@ export const upset = operation({
         heats,
         warnings: [
           ...warnings,
-          ...youngWelds(before, 'upsetting'),
+          ...youngWelds(before, 'upset', 'upsetting'),
           ...(over > BUCKLES * thin ? [buckles(over, thin)] : []),
         ],
         notes: [
@@ -105,6 +107,11 @@ export const upset = operation({
         ],
       }),
     )
+  },
+  force([before], values, step, smithy) {
+    const over = values.over ?? before.size.length
+    const passes = () => upsets(over, values.by, before.size)
+    return judgeSqueezing({ before, step, passes, whole: true }, smithy)
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

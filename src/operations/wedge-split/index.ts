@@ -7,6 +7,7 @@ import { forgeInHeats } from '../forge-in-heats.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { cleanUp } from '../usual.ts'
+import { judgeDrawn } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
 
@@ -113,7 +114,7 @@ export const wedgeSplit = operation({
         warnings: [
           ...split.ok.warnings,
           ...welded.ok.warnings,
-          ...youngWelds(before, 'the wedge'),
+          ...youngWelds(before, 'split', 'the wedge'),
           ...alongTheCut(before),
         ],
         notes: [
@@ -122,6 +123,16 @@ export const wedgeSplit = operation({
         ],
       }),
     )
+  },
+  force([before], _values, step, smithy) {
+    // Closing the cut: the block lies on its side, and its width is what is pressed.
+    const { width, height } = step.after.size
+    const lain: Billet = {
+      ...before,
+      size: { ...before.size, width: before.size.height, height: before.size.width },
+    }
+    const to = { height: width, width: height }
+    return judgeDrawn(lain, step, smithy, { to, heat: step.heats.length - 1 })
   },
   movement() {
     return { notYet: 'drawn with the pattern' }

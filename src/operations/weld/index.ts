@@ -1,9 +1,13 @@
 import { ok } from '#problem'
 import { declare } from '#parameters'
 import type { Billet } from '#billet'
+import { adviseWeld, weldingRules } from '#forming'
+import { asTold } from '../as-told.ts'
 import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
+import { steelsOf } from '../metal-worked.ts'
 import { operation } from '../operation.ts'
 import { loose, samplePack } from '../samples.ts'
+import { judgeDrawn } from '../squeezes.ts'
 import { straightTo } from '../straight.ts'
 
 const parameters = declare({
@@ -29,13 +33,23 @@ const parameters = declare({
     of: 'time',
     min: 0,
     max: 7200,
-    default: '5 min',
-    help: 'Time at heat once the colour is even (common practice: 5 min for each 25 mm of the thinnest way to the core)',
+    optional: true,
+    help: 'Time at heat once the colour is even; left out, 5 min for each 25 mm of the thinnest way through, and 10 min at least while the joints are open (common practice)',
   },
 })
 
-/** Share of the closing that goes into width when a tall stack is set: the faces stick to the dies. */
-const SETTING_SPREAD = 0.35
+/** Mean reduction of a heat up to which a smith can still take the first one lightly (common practice, no source). */
+const UNEVEN = 0.2
+
+const thinnestWay = ({ size }: Billet) => Math.min(size.length, size.width, size.height)
+
+function usualSoak(bar: Billet): number {
+  const even = weldingRules.soakPerThickness * thinnestWay(bar)
+  const soak = bar.bond === 'welded' ? even : Math.max(even, weldingRules.firstSoak[0])
+  return Math.ceil(soak / 60 - 1e-9) * 60
+}
+
+const celsius = (kelvin: number) => Math.round(kelvin - 273.15)
 
 /** Forge-welds a stack: all joints become one metal, and like joints become one layer. */
 export const weld = operation({
@@ -63,8 +77,7 @@ export const weld = operation({
         heats: values.heats,
         temperature: values.temperature ?? smithy.shop.weldingHeat,
         scale: smithy.shop.weldingScale,
-        soak: values.soak,
-        spread: () => smithy.shop.spread ?? SETTING_SPREAD,
+        soak: values.soak ?? usualSoak(before),
       },
       smithy,
     )
@@ -80,6 +93,31 @@ export const weld = operation({
       after,
       notes: ['A line that stays dark while the bar cools is not welded: mark it and weld again.'],
     })
+  },
+  force([before], values, step, smithy) {
+    const judged = judgeDrawn(before, step, smithy, { free: true })
+    const [heat] = step.heats
+    if (!judged || !heat) return judged
+    const each = 1 - values.close ** (1 / values.heats)
+    const advice = adviseWeld({
+      steels: steelsOf(before, smithy),
+      temperature: heat.temperature,
+      thinnest: thinnestWay(before),
+      soak: heat.soak,
+      first: before.bond !== 'welded',
+      // Heats need not be alike: the first may be lighter than the mean of them, within reason.
+      reduction: each <= UNEVEN ? Math.min(each, weldingRules.firstReduction[1]) : each,
+    })
+    const [least, most] = advice.reduction
+    const percent = (share: number) => Math.round(100 * share)
+    return {
+      ...judged,
+      warnings: [...judged.warnings, ...advice.cautions.map((p) => asTold(p))],
+      notes: [
+        `These steels weld at ${celsius(advice.heat[0])} to ${celsius(advice.heat[1])} °C: soak ${Math.ceil(heat.soak / 60)} min once the colour is even, and take off ${percent(least)} to ${percent(most)} % in the first heat (common practice).`,
+        ...judged.notes,
+      ],
+    }
   },
   movement([before], _values, after) {
     return straightTo(before, after)

@@ -4,6 +4,21 @@ import { type Axis } from '#geometry'
 export interface Layer {
   readonly steel: string
   readonly thickness: number
+  /**
+   * Marks that ride along, low to high, for whoever follows the metal through a step: which of the
+   * marked layers this one is made of. No operation reads them.
+   */
+  readonly strands?: readonly Strand[]
+}
+
+/** A marked layer that went into another. */
+export interface Strand {
+  /** The mark; left out, metal that came off the rack in the step. */
+  readonly mark?: number
+  /** Share of the layer's thickness. */
+  readonly share: number
+  /** It lies the other way up. */
+  readonly turned?: boolean
 }
 
 /**
@@ -60,10 +75,22 @@ export function layered(axis: Axis, sheets: readonly Layer[], laid = sheets.leng
   for (const sheet of sheets) {
     const last = layers.at(-1)
     if (last && last.steel === sheet.steel) {
-      layers[layers.length - 1] = { steel: last.steel, thickness: last.thickness + sheet.thickness }
+      layers[layers.length - 1] = merge(last, sheet)
     } else if (sheet.thickness > 0) layers.push(sheet)
   }
   return { form: 'layered', axis, layers, laid }
+}
+
+function merge(low: Layer, high: Layer): Layer {
+  const thickness = low.thickness + high.thickness
+  if (!low.strands && !high.strands) return { steel: low.steel, thickness }
+  const strands = [low, high].flatMap((layer) =>
+    (layer.strands ?? [{ share: 1 }]).map((s) => ({
+      ...s,
+      share: (s.share * layer.thickness) / thickness,
+    })),
+  )
+  return { steel: low.steel, thickness, strands }
 }
 
 export function worked(by: string, of: Build): Worked {

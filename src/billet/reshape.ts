@@ -44,13 +44,19 @@ export function turnBuild(build: Build, turn: Turn): Build {
     return {
       ...build,
       axis,
-      layers: turn[axis].reversed ? build.layers.toReversed() : build.layers,
+      layers: turn[axis].reversed ? build.layers.toReversed().map(turnOver) : build.layers,
     }
   }
   const parts = build.parts.map((part) => ({ ...part, build: turnBuild(part.build, turn) }))
   if (build.axis === 'section') return { ...build, parts }
   const axis = now(build.axis)
   return { ...build, axis, parts: turn[axis].reversed ? parts.toReversed() : parts }
+}
+
+function turnOver(layer: Layer): Layer {
+  if (!layer.strands) return layer
+  const strands = layer.strands.toReversed().map((s) => ({ ...s, turned: !s.turned }))
+  return { ...layer, strands }
 }
 
 export function turnSize(size: Size, turn: Turn): Size {
@@ -191,9 +197,7 @@ function alongAxis({ build, thickness }: Laid, axis: Axis): Layered | undefined 
   if (build.form !== 'layered') return undefined
   if (build.axis === axis) return build
   const [only] = build.layers
-  return build.layers.length === 1
-    ? layered(axis, [{ steel: only.steel, thickness }], build.laid)
-    : undefined
+  return build.layers.length === 1 ? layered(axis, [{ ...only, thickness }], build.laid) : undefined
 }
 
 /** The outermost steel and its thickness on one side of an axis, if it is one flat layer there. */

@@ -250,6 +250,15 @@ async function main(): Promise<void> {
   })
   print('    12, 24, 36, 48 operations', lengths.map(([, t]) => t.toFixed(0)).join(' / ') + ' ms')
   print('P5  time against operations, 12 → 48: exponent', slope(lengths).toFixed(3), '≤ 1.1')
+  const [plain, footprints] = ([0, 2] as const).map((directions) => {
+    const evaluator = compile(warps, { precision: 'f32', directions })
+    return best(400, () => {
+      const start = performance.now()
+      for (let k = 0; k < 20; k++) evaluator.run(evaluator.tile)
+      return performance.now() - start
+    })
+  }) as [number, number]
+  print('    footprints (two directions) against plain points', ratio(footprints, plain), '≤ 2×')
   print(
     'P11 structural edit → first tile from new kernels',
     `${editTime().toFixed(2)} ms`,

@@ -219,51 +219,68 @@ class Drawing {
 
   private fillParts(pixels: readonly number[], fine: number): void {
     const { view, tracer, surface } = this
-    const { frame, pixel } = view
+    const { frame, pixel, width } = view
     const { facets } = surface
     const part = pixel / fine
     for (let k = 0; k < 3; k++) {
-      const [r, u, n] = [frame.right[k]!, frame.up[k]!, frame.out[k]!]
-      const [place, du, dv] = [tracer.input(k), tracer.input(3 + k), tracer.input(6 + k)]
+      const r = frame.right[k]!
+      const u = frame.up[k]!
+      const n = facets ? frame.out[k]! : 0
+      const place = tracer.input(k)
+      const du = tracer.input(3 + k)
+      const dv = tracer.input(6 + k)
       let to = 0
-      for (const at of pixels) {
-        const [row, column] = [Math.floor(at / view.width), at % view.width]
-        const right = column * pixel
+      for (let p = 0; p < pixels.length; p++) {
+        const at = pixels[p]!
+        const row = Math.floor(at / width)
+        const right = (at - row * width) * pixel
         const up = (view.height - (this.top + row) - 1) * pixel
-        const [sr, su] = facets ? [facets.slopeRight[at]!, facets.slopeUp[at]!] : [0, 0]
-        const out = facets ? facets.out[at]! - (sr + su) * (pixel / 2) : 0
-        const start = frame.origin[k]! + right * r + up * u + n * out
-        const [stepR, stepU] = [part * (r + n * sr), part * (u + n * su)]
-        for (let j = 0; j < fine; j++)
+        let start = frame.origin[k]! + right * r + up * u
+        let stepR = part * r
+        let stepU = part * u
+        if (n !== 0) {
+          const sr = facets!.slopeRight[at]!
+          const su = facets!.slopeUp[at]!
+          start += n * (facets!.out[at]! - (sr + su) * (pixel / 2))
+          stepR += part * n * sr
+          stepU += part * n * su
+        }
+        for (let j = 0; j < fine; j++) {
+          const line = start + (j + 0.5) * stepU
           for (let i = 0; i < fine; i++) {
-            place[to] = start + (i + 0.5) * stepR + (j + 0.5) * stepU
+            place[to] = line + (i + 0.5) * stepR
             du[to] = stepR
             dv[to++] = stepU
           }
+        }
       }
     }
   }
 
   private readParts(at: number, first: number, parts: number): void {
     const { found } = this.tracer
-    let metal = 0
-    for (let i = first; i < first + parts; i++)
-      if (found.stack[i] !== NOTHING) {
-        if (metal++ === 0 && this.stack[at] === NOTHING) this.stack[at] = found.stack[i]!
+    const { stack, means, seam } = found
+    const end = first + parts
+    let metal = parts
+    if (this.tracer.holes) {
+      metal = 0
+      for (let i = first; i < end; i++) {
+        if (stack[i] === NOTHING) continue
+        if (metal++ === 0 && this.stack[at] === NOTHING) this.stack[at] = stack[i]!
       }
-    this.means.forEach((mean, k) => {
-      let sum = 0
-      const of = found.means[k]!
-      for (let i = first; i < first + parts; i++) if (found.stack[i] !== NOTHING) sum += of[i]!
-      mean[at] = metal > 0 ? (sum / metal) * FULL + 0.5 : 0
-    })
-    const whole = metal / parts
-    if (whole < 1) this.surface.alpha[at] = this.surface.alpha[at]! * whole
-    let seam = 0
-    for (let i = first; i < first + parts; i++) seam += found.seam[i]!
-    if (seam > 0) {
-      this.seam[at] = Math.round((seam / parts) * 255)
+      this.surface.alpha[at] = (this.surface.alpha[at]! * metal) / parts
     }
+    for (let k = 0; k < means.length; k++) {
+      const of = means[k]!
+      let sum = 0
+      // Where there is no metal the means are 0.
+      for (let i = first; i < end; i++) sum += of[i]!
+      this.means[k]![at] = metal > 0 ? (sum / metal) * FULL + 0.5 : 0
+    }
+    if (!this.tracer.seams) return
+    let welded = 0
+    for (let i = first; i < end; i++) welded += seam[i]!
+    this.seam[at] = Math.round((welded / parts) * 255)
   }
 }
 

@@ -36,6 +36,8 @@ export function meanStage(
   tables.joint = pad(first.tables.joint, () => 0.5)
   weighings.forEach((w, i) => {
     numbers[`mean${i}`] = w.mean
+    numbers[`first${i}`] = w.first
+    numbers[`last${i}`] = w.last
     tables[`kink${i}`] = pad(w.tables.kink, () => 0)
     if (reach === 'near')
       tables[`level${i}`] = pad(
@@ -57,6 +59,8 @@ export function meanStage(
 }
 
 interface Pixel {
+  /** Where the middle lies, and where it is taken to lie: inside the stack. */
+  readonly raw: Node
   readonly u: Node
   readonly p: Node
   readonly q: Node
@@ -68,6 +72,7 @@ function pixelOf(g: Graph, { x, y, z }: Place, at: Settings): Pixel {
   const long = g.max(g.max(a, b), SMALLEST)
   const short = g.max(g.min(a, b), g.mul(long, THINNEST))
   return {
+    raw: x,
     u: g.clamp(x, INSIDE, at.number('end')),
     p: g.mul(g.add(long, short), 0.5),
     q: g.mul(g.sub(long, short), 0.5),
@@ -101,7 +106,7 @@ function readNear(g: Graph, { u, p, q, product }: Pixel, at: Settings, count: nu
   })
 }
 
-function readFar(g: Graph, { u, p, q, product }: Pixel, at: Settings, count: number): Node[] {
+function readFar(g: Graph, { raw, u, p, q, product }: Pixel, at: Settings, count: number): Node[] {
   const cell = (t: Node) => {
     const whole = g.floor(t)
     const before = g.floor(g.mul(g.add(whole, 0.5), at.number('perStack')))
@@ -113,6 +118,8 @@ function readFar(g: Graph, { u, p, q, product }: Pixel, at: Settings, count: num
   }
   const corners = [g.add(u, p), g.add(u, q), g.sub(u, q), g.sub(u, p)].map(cell)
   const over = g.div(1, g.max(product, at.number('least')))
+  // A middle beyond the stack lies in no joint: there the outer sheet goes on.
+  const outside = g.min(g.div(g.abs(g.sub(raw, u)), p), 1)
   return Array.from({ length: count }, (_, i) => {
     const of = (name: string, c: Node) => g.fetch(at.table(`${name}${i}`).table, c)
     const [a, b, c, d] = corners.map((k) =>
@@ -122,6 +129,8 @@ function readFar(g: Graph, { u, p, q, product }: Pixel, at: Settings, count: num
       ),
     ) as [Node, Node, Node, Node]
     const difference = g.sub(g.sub(a, b), g.sub(c, d))
-    return g.add(g.mul(difference, over), at.number(`mean${i}`))
+    const mean = g.add(g.mul(difference, over), at.number(`mean${i}`))
+    const outer = g.less(raw, 0, at.number(`first${i}`), at.number(`last${i}`))
+    return g.add(mean, g.mul(outside, g.sub(outer, mean)))
   })
 }

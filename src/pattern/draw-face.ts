@@ -36,9 +36,8 @@ export interface DrawOptions {
   readonly signal?: AbortSignal
   /** Share done, 0 … 1. */
   readonly onProgress?: (share: number) => void
-  /** Given a first picture in pixels `coarse` times as large before the rest is begun. */
+  /** Given a first picture in far larger pixels before the rest is begun. */
   readonly onCoarse?: (map: PatternMap) => void
-  readonly coarse?: number
 }
 
 /** Work to give up the thread after, pixels: about a hundredth of a second. */
@@ -57,7 +56,8 @@ export function drawFaceNow(
 }
 
 const FINE = 4
-const COARSE = 8
+/** Pixels of a first picture: a few thousandths of a second. */
+const COARSE_PIXELS = 60_000
 
 function tracingOf(options: Pick<DrawOptions, 'weights' | 'precision'>): TracerOptions {
   return { precision: options.precision ?? 'f32', weights: options.weights }
@@ -81,12 +81,11 @@ export async function drawFace(
     tracing: tracingOf(options),
     fine,
   }
-  // The crew begins to compile while the coarse picture is drawn here.
-  crew?.hands.forEach((hand) => hand.post(order))
   if (onCoarse) {
-    const times = options.coarse ?? COARSE
+    const times = Math.max(4, Math.ceil(Math.sqrt((view.width * view.height) / COARSE_PIXELS)))
     onCoarse(drawFaceNow(coarsen(view, times), origin, { ...options, fine: 1 }))
   }
+  crew?.hands.forEach((hand) => hand.post(order))
   const collected = new Collected(view, origin, options.weights.length)
   const bands = bandsOf(view, crew?.hands.length ?? 1)
   let done = 0

@@ -30,13 +30,9 @@ export function meanReader(
   }
   return {
     read(layer, alongU, alongV, count) {
-      let [near, far] = [0, 0]
-      for (let i = 0; i < count; i++) {
-        if (Math.abs(alongU[i]!) + Math.abs(alongV[i]!) <= NEAR) near++
-        else far++
-      }
+      const near = countNear(alongU, alongV, count)
       const rows = [layer, alongU, alongV]
-      if (far === 0) return run('near', rows, count)
+      if (near === count) return run('near', rows, count)
       if (near === 0) return run('far', rows, count)
       const [close, wide] = [run('near', rows, count), run('far', rows, count)]
       close.forEach((mean, k) => {
@@ -47,6 +43,12 @@ export function meanReader(
       return close
     },
   }
+}
+
+function countNear(alongU: Numbers, alongV: Numbers, count: number): number {
+  let near = 0
+  for (let i = 0; i < count; i++) if (Math.abs(alongU[i]!) + Math.abs(alongV[i]!) <= NEAR) near++
+  return near
 }
 
 /** g + h = 2p, cells: the near form holds to p = 1. A hair below, for the run it adds to the lesser side. */

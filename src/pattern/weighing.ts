@@ -16,8 +16,10 @@ export interface Weighing {
   readonly cell: number
   /** z of the first cell's start, m. */
   readonly bottom: number
-  /** φ, by volume. */
+  /** φ, by volume; and of the lowest and the highest sheet. */
   readonly mean: number
+  readonly first: number
+  readonly last: number
   /** Least g·h (cells²) at which the far difference is good to 1e-4: in double, in single precision. */
   readonly least: { readonly f64: number; readonly f32: number }
   /** The five numbers of each cell. */
@@ -95,6 +97,8 @@ export function weigh(layers: readonly Layer[], weightOf: (steel: string) => num
     cell,
     bottom,
     mean,
+    first: weights[0]!,
+    last: weights[weights.length - 1]!,
     least: { f64: least(2 ** -52), f32: least(2 ** -23) },
     tables,
   }
@@ -125,10 +129,14 @@ export function meanOver(w: Weighing, z: number, dzdu: number, dzdv: number): nu
   const g = Math.max(a, b, SMALLEST)
   const h = Math.max(Math.min(a, b), THINNEST * g)
   const [p, q] = [(g + h) / 2, (g - h) / 2]
-  const u = Math.min(Math.max((z - w.bottom) / w.cell, INSIDE), w.cells - INSIDE)
+  const raw = (z - w.bottom) / w.cell
+  const u = Math.min(Math.max(raw, INSIDE), w.cells - INSIDE)
   if (p <= 1) return near(w, u, p, q, g * h)
   const thin = Math.max(g * h, w.least.f64)
-  return w.mean + (second(w, u + p) - second(w, u + q) - second(w, u - q) + second(w, u - p)) / thin
+  const difference = second(w, u + p) - second(w, u + q) - second(w, u - q) + second(w, u - p)
+  const mean = w.mean + difference / thin
+  // A middle beyond the stack lies in no joint: there the outer sheet goes on.
+  return mean + Math.min(1, Math.abs(raw - u) / p) * ((raw < 0 ? w.first : w.last) - mean)
 }
 
 function near(w: Weighing, u: number, p: number, q: number, product: number): number {

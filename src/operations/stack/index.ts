@@ -33,6 +33,14 @@ const parameters = declare({
     optional: true,
     help: 'One more sheet on top, of the thickness this steel has in the list, so that both outsides are alike',
   },
+  outer: {
+    form: 'quantity',
+    of: 'length',
+    min: 2e-5,
+    max: 0.2,
+    optional: true,
+    help: 'Thickness of the two outside sheets, where they are thicker than in the list: they feed the scale and the grinder',
+  },
   width: { form: 'quantity', of: 'length', min: 0.003, max: 0.5, help: 'Width of the sheets' },
   length: {
     form: 'quantity',
@@ -94,6 +102,10 @@ export const stack = operation({
         })
       }
       sheets.push({ steel: like.steel, thickness: like.thickness })
+    }
+    if (values.outer !== undefined) {
+      for (const i of [0, sheets.length - 1])
+        sheets[i] = { steel: sheets[i].steel, thickness: values.outer }
     }
     const build = layered('z', sheets)
     const size = {

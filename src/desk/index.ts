@@ -14,16 +14,19 @@ export {
   useDesk,
 } from './desk.ts'
 export { engine } from './engine/engine.ts'
-export {
-  type Build,
-  type Declarations,
-  type DeclaredKind,
-  type DeclaredOperation,
-  type DeclaredSteel,
-  type DrawnBar,
-  type Row,
-  type Worked,
-  type Written,
+export type {
+  Build,
+  Cure,
+  Declarations,
+  DeclaredKind,
+  DeclaredOperation,
+  DeclaredSteel,
+  DrawnBar,
+  PieceDrawing,
+  Row,
+  Weight,
+  Worked,
+  Written,
 } from './engine/messages.ts'
 export { type Path, barNames, pathOf, placeOf, valueAt, withValue } from './engine/places.ts'
 export { systemOf } from './engine/unit-system.ts'

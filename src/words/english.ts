@@ -93,6 +93,8 @@ export const english = {
     lines: (n: number) => `${n} per inch`,
     linesFound: (wished: string, found: string) => `wished ${wished}; the route gives ${found}`,
     linesNone: 'The layers do not stand across the face: there are no lines to count.',
+    routeProblem: 'The route does not work out as it stands:',
+    toRoute: 'To the route',
     waits: 'The route waits and keeps its last sound plan. Nothing has been changed for you.',
     cannotBoth: (mass: string, sizes: string) => `${mass} and ${sizes} cannot both be`,
     weighsBut: (found: string, off: string, more: boolean) =>
@@ -114,7 +116,10 @@ export const english = {
 
   route: {
     title: 'The route',
-    drawn: (scale: string) => `sections and bars drawn ${scale}`,
+    drawn: (section: string, bench: string) =>
+      section === bench
+        ? `sections and bars drawn ${bench}`
+        : `sections drawn ${section}, bars ${bench}`,
     step: 'Step',
     section: 'Section',
     bench: 'Lying on the bench',

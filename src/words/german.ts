@@ -95,6 +95,8 @@ export const german: Catalogue = {
     lines: (n) => `${n} je Zoll`,
     linesFound: (wished, found) => `gewünscht ${wished}; der Arbeitsgang gibt ${found}`,
     linesNone: 'Die Lagen stehen nicht quer zur Fläche: es gibt keine Linien zu zählen.',
+    routeProblem: 'Der Arbeitsgang geht so nicht auf:',
+    toRoute: 'Zum Arbeitsgang',
     waits:
       'Der Arbeitsgang wartet und behält seinen letzten schlüssigen Plan. Es wurde nichts für Sie geändert.',
     cannotBoth: (mass, sizes) => `${mass} und ${sizes} gehen nicht zusammen`,
@@ -118,7 +120,8 @@ export const german: Catalogue = {
 
   route: {
     title: 'Der Arbeitsgang',
-    drawn: (scale) => `Schnitte und Stäbe ${scale}`,
+    drawn: (section, bench) =>
+      section === bench ? `Schnitte und Stäbe ${bench}` : `Schnitte ${section}, Stäbe ${bench}`,
     step: 'Schritt',
     section: 'Schnitt',
     bench: 'Auf der Bank',

@@ -51,9 +51,13 @@ function edgeOf(solid: PieceSolid): PieceDrawing['edge'] {
   return { top, bottom }
 }
 
-/** Where a section says most: at a quarter of the length, clear of what sits in the middle. */
+/** Where a section says most: through a fuller, else at a quarter, clear of what sits in the middle. */
 function sectionOf(solid: PieceSolid): PieceDrawing['section'] {
-  const x = solid.size.length * 0.75
+  const [groove] = solid.edges.grooves
+  const along = groove?.path.map((point) => point.x) ?? []
+  const [from, to] = [Math.min(...along), Math.max(...along)]
+  const runs = groove?.face !== 'back' && to - from > solid.size.length / 5
+  const x = runs ? (from + to) / 2 : solid.size.length * 0.75
   const top: Point[] = []
   const bottom: Point[] = []
   for (let j = 0; j <= OVER_SECTION; j++) {

@@ -1,4 +1,4 @@
-import { declared, heatColour, readJob, writeJob } from '#job'
+import { declared, heatColour, readJob, starterJob, writeJob } from '#job'
 import { pieceKinds } from '#piece'
 import { drawPiece } from './draw-piece.ts'
 import type { Answers, AskMessage, Declarations, Reply } from './messages.ts'
@@ -37,6 +37,8 @@ function answer(asked: AskMessage): Answers[keyof Answers] {
     }
     case 'write':
       return writeJob(asked.job)
+    case 'begin':
+      return starterJob(asked.kind).ok
   }
 }
 

@@ -128,6 +128,7 @@ export type Ask =
   | { readonly ask: 'piece'; readonly job: Written }
   | { readonly ask: 'read'; readonly text: string }
   | { readonly ask: 'write'; readonly job: Written }
+  | { readonly ask: 'begin'; readonly kind: string }
 
 /** What each ask is answered with. */
 export interface Answers {
@@ -136,6 +137,8 @@ export interface Answers {
   readonly piece: PieceDrawing | undefined
   readonly read: { readonly job?: Written; readonly problems: readonly Problem[] }
   readonly write: string
+  /** A job of this kind with a plain route, to be changed. */
+  readonly begin: Written | undefined
 }
 
 export type AskMessage = Ask & { readonly number: number }

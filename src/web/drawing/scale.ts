@@ -3,7 +3,7 @@ export const TRUE = 96 / 0.0254
 
 /** Scales drawings are made at, as the draughtsman's rule has them: drawn over true. */
 const enlarged = [20, 10, 5, 2]
-const reduced = [1, 2, 4, 5, 8, 10, 20, 40]
+const reduced = [1, 2, 4, 5, 8, 10, 15, 20, 25, 40]
 
 export interface Scale {
   /** Drawn size over true size. */

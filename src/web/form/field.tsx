@@ -4,7 +4,7 @@ import { LEFT_FREE, type Parameter } from '#parameters'
 import { type QuantityKind, printQuantity, readQuantity } from '#units'
 import { type Path, IN_HAND, openBars, placeOf, useDesk, useTradeWord, useWords } from '#desk'
 import { Faults } from './faults.tsx'
-import { Measure, bareUnit, express } from './measure.tsx'
+import { Measure, bareUnit, capital, express } from './measure.tsx'
 
 export interface FieldProps {
   readonly parameter: Parameter
@@ -24,7 +24,7 @@ export function Field(props: FieldProps) {
   const { parameter: p, path, problems = [], bare } = props
   const trade = useTradeWord()
   const id = useId()
-  const label = props.label ?? trade(String(path.at(-1)))
+  const label = props.label ?? capital(trade(String(path.at(-1))))
   const wrong = problems.length > 0
   const control = {
     ...props,

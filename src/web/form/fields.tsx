@@ -12,6 +12,7 @@ import {
 } from '#desk'
 import { Faults } from './faults.tsx'
 import { Field } from './field.tsx'
+import { capital } from './measure.tsx'
 
 interface FieldsProps {
   readonly parameters: Parameters
@@ -71,7 +72,7 @@ function List({ parameter, path, problems }: ListProps) {
     ? (given as readonly unknown[])
     : ((parameter.default ?? []) as readonly unknown[])
   const { item } = parameter
-  const name = trade(String(path.at(-1)))
+  const name = capital(trade(String(path.at(-1))))
   const set = (next: readonly unknown[]) => edit(withValue(current(), path, next))
   const blank = isParameter(item) ? (item.default ?? '') : startOf(item, items.at(-1))
   return (

@@ -3,7 +3,8 @@ import { systemOf } from '#desk'
 
 /** A text in which fractions are set as fractions: `2 1/8 in`. */
 export function Measure({ text }: { readonly text: string }) {
-  const parts = text.split(/(\d+\/\d+)/)
+  // The face has the thin space, not the narrow one.
+  const parts = text.replaceAll('\u202f', '\u2009').split(/(\d+\/\d+)/)
   return (
     <>
       {parts.map((part, i) =>
@@ -43,4 +44,8 @@ export function bareUnit(kind: QuantityKind, units: UnitSystem): string | undefi
     ratio: ['%', '%'],
   }
   return bare[kind]?.[units === 'metric' ? 0 : 1]
+}
+
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1)
 }

@@ -5,6 +5,7 @@ import {
   type VersionLine,
   type Written,
   choose,
+  engine,
   go,
   loadList,
   newJob,
@@ -16,6 +17,7 @@ import {
 } from '#desk'
 import { type Language, languages } from '#words'
 import { downloadJob, openFile } from './files.ts'
+import { setApostrophes } from './sheet-head.tsx'
 
 /** Every job kept here, and ways to begin another. */
 export function JobList() {
@@ -77,7 +79,10 @@ function JobRow({
       },
     })
   }
-  const when = new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'short' })
+  const when = new Intl.DateTimeFormat(localeOf(language), {
+    dateStyle: 'medium',
+    timeStyle: 'short',
+  })
   return (
     <li className={open ? 'open' : undefined}>
       <button
@@ -89,7 +94,7 @@ function JobRow({
           go({ job: job.id })
         }}
       >
-        <b>{job.name}</b>
+        <b>{setApostrophes(job.name)}</b>
         <span className="note soft">
           {job.sample !== null && `${words.joblist.sample}, `}
           {words.joblist.changed(when.format(new Date(job.changedAt)))}
@@ -123,15 +128,17 @@ function NewJob() {
   const words = useWords()
   const trade = useTradeWord()
   const kinds = useDesk((desk) => desk.declared?.kinds ?? [])
-  const begin = (kind?: DeclaredKind) => {
+  const begin = async (kind?: DeclaredKind) => {
+    const route = kind && (await engine.ask({ ask: 'begin', kind: kind.name }))
     const job: Written = {
       billetwright: 1,
-      name: kind ? words.joblist.nameOf(trade(kind.title)) : words.joblist.blankName,
-      ...(kind && { piece: { kind: kind.name, ...kind.example } }),
       bars: {},
+      ...(kind && { piece: { kind: kind.name, ...kind.example } }),
+      ...route,
+      name: kind ? words.joblist.nameOf(trade(kind.title)) : words.joblist.blankName,
     }
     useDesk.setState({ listOpen: false })
-    void newJob(job, kind ? 'piece' : 'route')
+    await newJob(job, kind ? 'piece' : 'route')
   }
   return (
     <section>
@@ -141,13 +148,13 @@ function NewJob() {
       <p className="note soft">{words.joblist.ofKind}</p>
       <ul className="rows kinds">
         <li>
-          <button type="button" className="job-name" onClick={() => begin()}>
+          <button type="button" className="job-name" onClick={() => void begin()}>
             <b>{words.joblist.blank}</b>
           </button>
         </li>
         {kinds.map((kind) => (
           <li key={kind.name}>
-            <button type="button" className="job-name" onClick={() => begin(kind)}>
+            <button type="button" className="job-name" onClick={() => void begin(kind)}>
               <b>{trade(kind.title)}</b>
               <span className="note soft" lang="en">
                 {kind.summary}
@@ -251,7 +258,10 @@ function Versions({ id, back }: { readonly id: string; readonly back: () => void
       .versions(id)
       .then(setLines, (fault: Error) => useDesk.setState({ notice: { words: fault.message } }))
   }, [id, base])
-  const when = new Intl.DateTimeFormat(language, { dateStyle: 'medium', timeStyle: 'medium' })
+  const when = new Intl.DateTimeFormat(localeOf(language), {
+    dateStyle: 'medium',
+    timeStyle: 'medium',
+  })
   const restore = async (number: number) => {
     const response = await server.restore(id, number)
     await takeVersion(id, response.version)
@@ -292,4 +302,9 @@ function Versions({ id, back }: { readonly id: string; readonly back: () => void
       </ul>
     </section>
   )
+}
+
+/** The person's own way of writing dates where it is in the language chosen. */
+function localeOf(language: Language): string {
+  return navigator.languages.find((tag) => tag.startsWith(language)) ?? language
 }

@@ -13,11 +13,16 @@ export function SheetHead({
   return (
     <header className="head">
       {title === undefined ? (
-        <h1 className="title">{typeof name === 'string' ? name : '–'}</h1>
+        <h1 className="title">{typeof name === 'string' ? setApostrophes(name) : '–'}</h1>
       ) : (
         <h2 className="title">{title}</h2>
       )}
       <div className="note soft">{children}</div>
     </header>
   )
+}
+
+/** A typed apostrophe as it is set. */
+export function setApostrophes(text: string): string {
+  return text.replace(/(?<=\p{L})'(?=\p{L})/gu, '’')
 }

@@ -22,7 +22,7 @@ export function Shell() {
         {words.skip}
       </a>
       <TopLine current={sheet.name} />
-      <main id="sheet" tabIndex={-1} className={`sheet ${sheet.name}`}>
+      <main id="sheet" tabIndex={-1} className={listOpen ? 'sheet' : `sheet ${sheet.name}`}>
         {listOpen ? <JobList /> : open ? <sheet.Page key={address.job} /> : null}
       </main>
       <NoticeLine />

@@ -1,9 +1,135 @@
+import {
+  type DeclaredKind,
+  edit,
+  go,
+  useDesk,
+  useTradeWord,
+  useWords,
+  valueAt,
+  withValue,
+} from '#desk'
+import type { Problem } from '#problem'
+import type { Size } from '#geometry'
+import { ScaleDrawing, SectionDrawing, scaleOfPiece } from '../../drawing/piece-drawing.tsx'
+import { useRoom } from '../../drawing/use-room.ts'
+import { Faults, sentence } from '../../form/faults.tsx'
+import { Field } from '../../form/field.tsx'
+import { problemsAt } from '../../form/fields.tsx'
+import { Measure } from '../../form/measure.tsx'
+import { useSay } from '../../form/say.ts'
+import { WeightWish } from '../../form/weight-wish.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
+import { PatternColumn } from './pattern-column.tsx'
+import { PieceLedger } from './piece-ledger.tsx'
 
 export function PiecePage() {
+  const words = useWords()
+  const declared = useDesk((desk) => desk.declared)
+  const kindName = useDesk((desk) => valueAt(desk.history?.now, ['piece', 'kind']))
+  const piece = useDesk((desk) => desk.piece)
+  const worked = useDesk((desk) => desk.worked)
+  const kind = declared?.kinds.find(({ name }) => name === kindName)
+  const problems = (worked?.problems ?? []).filter(({ at }) => /^(piece|wishes|name)\b/.test(at))
+  const weight = worked?.weight
+  const disagrees = weight !== undefined && !weight.agrees
+  const told = disagrees ? problems.filter(({ at }) => at !== 'piece.mass') : problems
+  const [place, whole] = useRoom<HTMLDivElement>()
+  const room = whole > BESIDE ? whole - LEDGER : whole
+  const route = (worked?.problems ?? []).find(({ at }) => at.startsWith('bars'))
   return (
-    <section className="column">
-      <SheetHead />
-    </section>
+    <>
+      <section className="column" aria-label={words.piece.title}>
+        <SheetHead>{piece && words.piece.drawn(scaleOfPiece(piece, room).words)}</SheetHead>
+        <div ref={place} className={kind ? 'drawn' : 'drawn bare'}>
+          <div className="drawings">
+            {kind && piece && room > 0 && <Drawing kind={kind} problems={told} room={room} />}
+            {kindName === undefined && <p className="empty">{words.piece.none}</p>}
+            {disagrees && <WeightWish weight={weight} />}
+            <Faults problems={told.filter(({ at }) => at === 'piece' || at === 'piece.kind')} />
+            {route && !disagrees && (
+              <p className="note waits">
+                <b>{words.piece.routeProblem}</b> <span lang="en">{sentence(route.what)}</span>{' '}
+                <button type="button" className="word note" onClick={() => go({ sheet: 'route' })}>
+                  {words.piece.toRoute}
+                </button>
+              </p>
+            )}
+            {worked && !worked.sound && <p className="note soft waits">{words.piece.waits}</p>}
+          </div>
+          <PieceLedger kind={kind} problems={told} />
+        </div>
+      </section>
+      <PatternColumn />
+    </>
+  )
+}
+
+/** Px from which the ledger stands beside the drawing, and what it takes. */
+const BESIDE = 760
+const LEDGER = 246
+
+/** The drawing, its dimensions typed where they stand. */
+function Drawing({
+  kind,
+  problems,
+  room,
+}: {
+  readonly kind: DeclaredKind
+  readonly problems: readonly Problem[]
+  readonly room: number
+}) {
+  const words = useWords()
+  const say = useSay()
+  const trade = useTradeWord()
+  const piece = useDesk((desk) => desk.piece)
+  const job = useDesk((desk) => desk.history?.now)
+  const weight = useDesk((desk) => desk.worked?.weight)
+  if (!piece || !job) return null
+  const dimension = (side: keyof Size) => {
+    const name = piece.overall[side]
+    const parameter = name === undefined ? undefined : kind.parameters[name]
+    if (name === undefined || !parameter)
+      return (
+        <span className="measured">
+          <Measure text={say.length(piece.size[side])} />
+        </span>
+      )
+    const path = ['piece', name]
+    return (
+      <Field
+        bare
+        parameter={parameter}
+        label={`${words.piece.plan}: ${trade(name)}`}
+        path={path}
+        value={valueAt(job, path)}
+        problems={problemsAt(problems, path)}
+        onChange={(value, within) =>
+          edit(withValue(useDesk.getState().history?.now ?? {}, path, value), within)
+        }
+      />
+    )
+  }
+  const told = `${trade(kind.title)}, ${say.size(piece.size)}`
+  return (
+    <>
+      <ScaleDrawing
+        room={room}
+        piece={piece}
+        dimension={dimension}
+        words={{
+          plan: words.piece.plan,
+          edge: words.piece.longEdge,
+          section: words.piece.section,
+        }}
+        label={told}
+        ghost={weight && !weight.agrees ? weight.cures[0]?.thickness : undefined}
+      />
+      <figure className="section-figure">
+        <SectionDrawing piece={piece} room={255} label={`${words.piece.section}, ${told}`} />
+        <figcaption className="note soft">
+          {words.piece.section}, {words.piece.weighs(say.mass(piece.mass))}
+        </figcaption>
+      </figure>
+    </>
   )
 }

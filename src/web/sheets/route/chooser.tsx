@@ -12,7 +12,7 @@ import {
   useTradeWord,
   useWords,
 } from '#desk'
-import { capital } from './step-row.tsx'
+import { capital } from '../../form/measure.tsx'
 
 /** What can be done next, found by typing; arrows and Enter choose. */
 export function Chooser({

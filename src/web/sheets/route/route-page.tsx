@@ -3,19 +3,22 @@ import { type StepPlace, useAddress, useDesk, useWords } from '#desk'
 import { scaleToFit } from '../../drawing/scale.ts'
 import type { problemsAt } from '../../form/fields.tsx'
 import { Faults } from '../../form/faults.tsx'
+import { WeightWish } from '../../form/weight-wish.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
 import { BarHead } from './bar-head.tsx'
 import { type CardRow, cardRows } from './card-rows.ts'
 import { Chooser } from './chooser.tsx'
 import { layLanes } from './lanes.ts'
-import { StepRow } from './step-row.tsx'
+import { Lanes, StepRow } from './step-row.tsx'
 import { TakeAway } from './take-away.tsx'
 import { CardFoot } from './card-foot.tsx'
 import { useDragging } from './dragging.ts'
 
 /** Px of the two columns of drawings. */
-const BENCH_ROOM = 212
+const BENCH_ROOM = 190
 const SECTION_ROOM = 58
+const TALLEST_SECTION = 62
+const LANE = 11
 
 export function RoutePage() {
   const words = useWords()
@@ -27,38 +30,40 @@ export function RoutePage() {
   const [adding, setAdding] = useState<StepPlace>()
   const shown = worked ?? sound
   const rows = useMemo(() => (job ? cardRows(job, shown, declared) : []), [job, shown, declared])
-  const scale = useMemo(() => scaleOfCard(rows), [rows])
   const lanes = useMemo(() => layLanes(rows, rows.at(-1)?.bar ?? ''), [rows])
+  const laneCount = lanes.length > 1 ? Math.max(...lanes.map((l) => l.lane)) + 1 : 0
+  const scales = useMemo(() => scalesOfCard(rows, laneCount), [rows, laneCount])
   const drag = useDragging()
   if (!job) return null
   const several = new Set(rows.map((row) => row.bar)).size > 1
+  const weight = worked?.weight
   const problems = worked?.problems ?? []
   const isLast = (row: CardRow, i: number) => rows[i + 1]?.bar !== row.bar
   return (
     <>
       <section className="column card" aria-label={words.route.title}>
-        <SheetHead>{rows.length > 0 && words.route.drawn(scale.words)}</SheetHead>
-        {rows.length > 0 && <CardHead />}
-        <ol
-          className="steps"
-          style={{ '--lanes': several ? Math.max(...lanes.map((l) => l.lane)) + 1 : 0 } as never}
-        >
+        <SheetHead>
+          {rows.length > 0 && words.route.drawn(scales.section.words, scales.bench.words)}
+        </SheetHead>
+        {rows.length > 0 && <CardHead lanes={laneCount} />}
+        <ol className="steps" style={{ '--lanes': laneCount } as never}>
           {rows.map((row, i) => (
             <li
               key={`${row.bar} ${row.index}`}
               data-row={i}
               className={rowClass(row.bar === openBar && row.index === openStep, drag.over, i)}
             >
+              {several && (
+                <Lanes lanes={lanes.filter((l) => l.from <= i && i <= l.to)} at={i} own={row.bar} />
+              )}
               {several && row.index === 0 && (
                 <BarHead bar={row.bar} finish={job.finish === row.bar} />
               )}
               <StepRow
                 row={row}
                 open={row.bar === openBar && row.index === openStep}
-                ratio={scale.ratio}
+                ratios={{ section: scales.section.ratio, bench: scales.bench.ratio }}
                 problems={problems}
-                lanes={several ? lanes.filter((l) => l.from <= i && i <= l.to) : []}
-                at={i}
                 grab={(event) => drag.grab(event, row, rows)}
                 add={() => setAdding({ bar: row.bar, index: row.index + 1 })}
               />
@@ -95,6 +100,7 @@ export function RoutePage() {
         {rows.length > 0 && (
           <>
             <CardFoot adding={setAdding} />
+            {weight && !weight.agrees && <WeightWish weight={weight} />}
             <Faults problems={generalOf(problems, rows)} />
           </>
         )}
@@ -104,11 +110,15 @@ export function RoutePage() {
   )
 }
 
-function CardHead() {
+function CardHead({ lanes }: { readonly lanes: number }) {
   const words = useWords()
   const units = useDesk((desk) => desk.units)
   return (
-    <div className="step-grid card-head note soft" aria-hidden="true">
+    <div
+      className="step-grid card-head note soft"
+      aria-hidden="true"
+      style={{ '--lanes': lanes, '--lane-width': 'var(--u)' } as never}
+    >
       <span className="name">{words.route.step}</span>
       <span className="section">{words.route.section}</span>
       <span className="bench">{words.route.bench}</span>
@@ -128,19 +138,21 @@ function rowClass(open: boolean, over: number | undefined, i: number): string {
   ].join(' ')
 }
 
-/** One scale for all: the longest bar and the widest section must fit their columns. */
-function scaleOfCard(rows: readonly CardRow[]) {
+/** One scale for every bar and one for every section: the longest and the widest must fit. */
+function scalesOfCard(rows: readonly CardRow[], lanes: number) {
   const sizes = rows.flatMap(({ row }) => (row ? [row.after.size] : []))
-  const longest = Math.max(0.05, ...sizes.map((s) => s.length))
-  const widest = Math.max(0.01, ...sizes.map((s) => s.width))
-  const bench = scaleToFit(longest, BENCH_ROOM)
-  const section = scaleToFit(widest, SECTION_ROOM)
-  return bench.ratio < section.ratio ? bench : section
+  const greatest = (side: 'length' | 'width' | 'height', least: number) =>
+    Math.max(least, ...sizes.map((size) => size[side]))
+  const bench = scaleToFit(greatest('length', 0.05), BENCH_ROOM - lanes * LANE)
+  const wide = scaleToFit(greatest('width', 0.01), SECTION_ROOM)
+  const tall = scaleToFit(greatest('height', 0.01), TALLEST_SECTION)
+  return { bench, section: wide.ratio < tall.ratio ? wide : tall }
 }
 
 /** What is wrong with the job and with no step of it. */
 function generalOf(problems: ReturnType<typeof problemsAt>, rows: readonly CardRow[]) {
   return problems.filter(
-    ({ at }) => !rows.some(({ bar, index }) => at.startsWith(`bars.${bar}[${index}]`)),
+    ({ at }) =>
+      at !== 'piece.mass' && !rows.some(({ bar, index }) => at.startsWith(`bars.${bar}[${index}]`)),
   )
 }

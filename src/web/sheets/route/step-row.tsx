@@ -15,27 +15,30 @@ import { BarDrawing } from '../../drawing/bar-drawing.tsx'
 import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
 import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
 import { CautionMark, WrongMark, sentence } from '../../form/faults.tsx'
-import { Measure } from '../../form/measure.tsx'
+import { Measure, capital } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
 import type { CardRow } from './card-rows.ts'
 import type { Lane } from './lanes.ts'
 import { OpenStep } from './open-step.tsx'
 import { stepWords } from './step-words.ts'
 
+/** Drawn over true, of the two columns. */
+export interface Ratios {
+  readonly section: number
+  readonly bench: number
+}
+
 interface StepRowProps {
   readonly row: CardRow
   readonly open: boolean
-  readonly ratio: number
+  readonly ratios: Ratios
   readonly problems: readonly Problem[]
-  readonly lanes: readonly Lane[]
-  /** Index among all rows. */
-  readonly at: number
   readonly grab: (event: PointerEvent) => void
   readonly add: () => void
 }
 
 /** One step: what is done, and what the bar is after it. */
-export function StepRow({ row: card, open, ratio, problems, lanes, at, grab, add }: StepRowProps) {
+export function StepRow({ row: card, open, ratios, problems, grab, add }: StepRowProps) {
   const words = useWords()
   const trade = useTradeWord()
   const declared = useDesk((desk) => desk.declared)
@@ -65,7 +68,6 @@ export function StepRow({ row: card, open, ratio, problems, lanes, at, grab, add
   }
   return (
     <div className={`step${own.length > 0 ? ' wrong' : ''}`}>
-      <Lanes lanes={lanes} at={at} own={bar} />
       <span className="marks">{own.length > 0 ? <WrongMark /> : <RowMark row={row} />}</span>
       <div className="step-grid">
         <span
@@ -99,7 +101,7 @@ export function StepRow({ row: card, open, ratio, problems, lanes, at, grab, add
           <Measure text={said ?? ''} />
         </span>
         {row ? (
-          <Account row={row} ratio={ratio} />
+          <Account row={row} ratios={ratios} />
         ) : (
           <span className="unworked note soft">{words.route.notWorked}</span>
         )}
@@ -121,7 +123,7 @@ export function StepRow({ row: card, open, ratio, problems, lanes, at, grab, add
 }
 
 /** Size, mass, layers, heats, and what was lost. */
-function Account({ row, ratio }: { readonly row: Row; readonly ratio: number }) {
+function Account({ row, ratios }: { readonly row: Row; readonly ratios: Ratios }) {
   const words = useWords()
   const say = useSay()
   const units = useDesk((desk) => desk.units)
@@ -139,7 +141,7 @@ function Account({ row, ratio }: { readonly row: Row; readonly ratio: number }) 
         <BarDrawing
           bar={row.after}
           view={SECTION}
-          ratio={ratio}
+          ratio={ratios.section}
           label={words.route.sectionOf(told)}
         />
       </span>
@@ -147,9 +149,9 @@ function Account({ row, ratio }: { readonly row: Row; readonly ratio: number }) 
         <BarDrawing
           bar={row.after}
           view={BENCH}
-          ratio={ratio}
+          ratio={ratios.bench}
           label={words.route.benchOf(told)}
-          most={220}
+          most={200}
         />
       </span>
       <span className="size">
@@ -194,7 +196,7 @@ function HeatWords({ row }: { readonly row: Row }) {
 /** `1 150°`: the unit stands in the switch. */
 function degrees(text: string): string {
   const [number] = text.split(' ')
-  return `${number.replace(/\B(?=(\d{3})+$)/g, '\u202f')}°`
+  return `${number.replace(/\B(?=(\d{3})+$)/g, '\u2009')}°`
 }
 
 /** A mark in the margin: ink where something is to be minded here first, soft where it is as before. */
@@ -228,7 +230,7 @@ function PrintedCautions({ row }: { readonly row?: Row }) {
 }
 
 /** The bars in the margin: one line each, and where they come together. */
-function Lanes({
+export function Lanes({
   lanes,
   at,
   own,
@@ -259,8 +261,4 @@ function Lanes({
       })}
     </span>
   )
-}
-
-export function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1)
 }

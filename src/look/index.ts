@@ -4,6 +4,7 @@ export { type Finish, type FinishName, type Lighting, finishes, stripLight } fro
 export { type EtchedOptions, drawEtched } from './etched.ts'
 export { type PlainOptions, drawLabels, drawLayerMap } from './plain-maps.ts'
 export { drawContours } from './contours.ts'
+export { MAY_VARY } from './may-vary.ts'
 export { type Field, type Spot, fieldOfMap, fieldOfPicture } from './field.ts'
 export {
   type LinesMet,

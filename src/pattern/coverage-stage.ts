@@ -26,6 +26,7 @@ export function meanStage(
   const numbers: Record<string, number> = {
     least: Math.max(...weighings.map((w) => w.least[precision])),
     cells,
+    soft: first.soft,
     end: cells - INSIDE,
     last: cells - 1,
     perStack: 1 / cells,
@@ -69,8 +70,10 @@ interface Pixel {
 
 function pixelOf(g: Graph, { x, y, z }: Place, at: Settings): Pixel {
   const [a, b] = [g.abs(y), g.abs(z)]
-  const long = g.max(g.max(a, b), SMALLEST)
-  const short = g.max(g.min(a, b), g.mul(long, THINNEST))
+  const soft = at.number('soft')
+  const long = g.max(g.max(a, b), g.max(soft, SMALLEST))
+  // An edge is at least as wide as it is soft, across the pixel's lesser run.
+  const short = g.max(g.max(g.min(a, b), soft), g.mul(long, THINNEST))
   return {
     raw: x,
     u: g.clamp(x, INSIDE, at.number('end')),

@@ -13,6 +13,11 @@ export interface Stack {
   /** Name of the bar, as the job has it. */
   readonly bar: string
   readonly layers: readonly Layer[]
+  /**
+   * How wide the edge between two steels is, as thick as it would be in this stack, m: what diffusion moved before the
+   * layers were thinned. 0 or left out: sharp (nickel hardly moves).
+   */
+  readonly soft?: number
 }
 
 /** A step, or several in a row. */
@@ -40,8 +45,8 @@ export interface Seam {
   readonly depth: number
 }
 
-export function stack(bar: string, layers: readonly Layer[]): Stack {
-  return { kind: 'stack', bar, layers }
+export function stack(bar: string, layers: readonly Layer[], soft = 0): Stack {
+  return { kind: 'stack', bar, layers, soft }
 }
 
 /** One bar worked by these maps, in pull-back order. */

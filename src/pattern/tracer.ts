@@ -119,7 +119,7 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
 
 /** The weighings of a stack, all in the same cells. */
 export function weighingsOf(end: Stack, weights: readonly Weights[]): Weighing[] {
-  return weights.map((w) => weigh(end.layers, (steel) => w[steel] ?? 0))
+  return weights.map((w) => weigh(end.layers, (steel) => w[steel] ?? 0, end.soft))
 }
 
 function emptyTraced(tile: number, means: number): Traced {

@@ -20,6 +20,8 @@ export interface Weighing {
   readonly mean: number
   readonly first: number
   readonly last: number
+  /** Width of the edge between two sheets, cells; no more than half the thinnest. */
+  readonly soft: number
   /** Least g·h (cells²) at which the far difference is good to 1e-4: in double, in single precision. */
   readonly least: { readonly f64: number; readonly f32: number }
   /** The five numbers of each cell. */
@@ -53,7 +55,11 @@ export function boundariesOf(layers: readonly Layer[]): number[] {
   return edges
 }
 
-export function weigh(layers: readonly Layer[], weightOf: (steel: string) => number): Weighing {
+export function weigh(
+  layers: readonly Layer[],
+  weightOf: (steel: string) => number,
+  soft = 0,
+): Weighing {
   const cells = cellsOf(layers)
   const whole = heightOf(layers)
   const cell = whole / cells
@@ -99,6 +105,7 @@ export function weigh(layers: readonly Layer[], weightOf: (steel: string) => num
     mean,
     first: weights[0]!,
     last: weights[weights.length - 1]!,
+    soft: Math.min(soft / cell, 0.5),
     least: { f64: least(2 ** -52), f32: least(2 ** -23) },
     tables,
   }
@@ -126,8 +133,8 @@ export const INSIDE = 0.01
 /** Mean of the property over a pixel about z, through which z runs by dzdu and dzdv (m): the reference. */
 export function meanOver(w: Weighing, z: number, dzdu: number, dzdv: number): number {
   const [a, b] = [Math.abs(dzdu) / w.cell, Math.abs(dzdv) / w.cell]
-  const g = Math.max(a, b, SMALLEST)
-  const h = Math.max(Math.min(a, b), THINNEST * g)
+  const g = Math.max(a, b, SMALLEST, w.soft)
+  const h = Math.max(Math.min(a, b), THINNEST * g, w.soft)
   const [p, q] = [(g + h) / 2, (g - h) / 2]
   const raw = (z - w.bottom) / w.cell
   const u = Math.min(Math.max(raw, INSIDE), w.cells - INSIDE)

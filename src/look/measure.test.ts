@@ -1,4 +1,3 @@
-import { twist } from '#warp'
 import { drawFaceNow, faceOfBar, moved, stack } from '#pattern'
 import FFT from 'fft.js'
 import { describe, expect, it } from 'vitest'
@@ -91,7 +90,9 @@ describe('a picture of an etched face, taken as a photograph', () => {
     steel: i % 2 ? 'bright' : 'dark',
     thickness: 0.001,
   }))
-  const twisted = moved(stack('main', layers), [twist({ pitch: 0.0254 })])
+  const turnsPerMetre = 1 / 0.0254
+  const twist = { kind: 'twist', form: 'even', numbers: { turnsPerMetre, phase: 0 } } as const
+  const twisted = moved(stack('main', layers), [twist])
   const view = faceOfBar({ length: 0.1016, width: 0.01, height: 0.011 }, 'front', {
     ppmm: 20,
     depth: 0.004,

@@ -2,14 +2,7 @@ import { affine, column, draw, shear, shift, twist } from '#warp'
 import { type FaceView, drawFaceNow, faceOfBar, faceOfMesh, moved, stack } from '#pattern'
 import FFT from 'fft.js'
 import { describe, expect, it } from 'vitest'
-import {
-  angleOf,
-  brightShare,
-  fieldOfMap,
-  linesAlong,
-  repeatAlong,
-  spectrumAlong,
-} from './index.ts'
+import { angleOf, brightShare, fieldOfMap, linesAlong, repeatAlong, spectrumAlong } from '#look'
 
 const weights = [{ dark: 0, bright: 1 }]
 function alternate(count: number, thickness: number) {

@@ -1,7 +1,7 @@
 import type { Problem } from '#problem'
 import type { Estimate } from '../estimate.ts'
 import { type Tools, spreadFor } from './flat-tools.ts'
-import { edgeAdvice, lapLimit, squeezeLimits } from './limits.ts'
+import { edgeAdvice, edgeLimit, lapLimit, squeezeLimits } from './limits.ts'
 
 /** A straight bar: height between the dies, width across, length along; m. */
 export interface Bar {
@@ -119,7 +119,7 @@ function drawSquare(start: Bar, to: Required<DrawTo>, tools: Tools): Pass[] {
     if (high <= 1 + near && wide <= 1 + near) break
     const over = widthWhenFlat(flat, to.height, tools, g) / to.width
     const stout =
-      flat.width <= edgeAdvice * flat.height && flat.height * g * g < edgeAdvice * flat.width
+      flat.width <= edgeLimit * flat.height && flat.height * g * g < edgeAdvice * flat.width
     const onEdge = high <= 1 + near || (over > worthAnEdge && stout)
     const bar = onEdge ? turn(flat) : flat
     const aim = onEdge ? (high <= 1 + near ? to.width : bar.height / Math.min(g, over)) : to.height

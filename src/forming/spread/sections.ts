@@ -1,3 +1,5 @@
+import type { Estimate } from '../estimate.ts'
+
 /** Sections a bar is knocked between, told by the distance across their flats. */
 export type SectionShape = 'square' | 'octagon' | 'round'
 
@@ -23,6 +25,29 @@ function outside(a: SectionShape, b: SectionShape): number {
   const half = 0.5 * Math.sqrt(Math.PI / areaOf[shape])
   const angle = Math.acos(half)
   return (flats * (angle - Math.sin(angle) * half)) / Math.PI
+}
+
+/** Share of a section's area that must move for it to become another of the same area (plane geometry). */
+export function movedShare(from: SectionShape, to: SectionShape): number {
+  return outside(from, to)
+}
+
+/** Pressure on a corner over Y while it is forged flat: from free compression to a flat punch; between them a wedge's. */
+const cornerPressure = [2 / Math.sqrt(3), 1.8, (2 / Math.sqrt(3)) * (1 + Math.PI / 2)] as const
+
+/**
+ * Work (J) and force (N) of forging corners down: pressure times the metal that moves (m³), and on
+ * the flat a corner has become under one bite (m²). 2k(1 + ψ) of a right-angled wedge blunted by a
+ * flat die lies near 1.8 Y (Hill's field, from memory, medium confidence).
+ */
+export function cornerLoad({ low, value, high }: Estimate, moved: number, flat: number) {
+  const stress = [low, value, high]
+  const each = (of: number): readonly [number, number, number] => [
+    cornerPressure[0] * stress[0]! * of,
+    cornerPressure[1] * stress[1]! * of,
+    cornerPressure[2] * stress[2]! * of,
+  ]
+  return { work: each(moved), force: each(flat) }
 }
 
 export interface Reshaped {

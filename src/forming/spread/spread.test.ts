@@ -14,7 +14,7 @@ import {
   widthAfter,
   wusatowskiExponent,
 } from './rolling-laws.ts'
-import { areaOf, freeTaperWidth, reshape, taperFrom } from './sections.ts'
+import { areaOf, cornerLoad, freeTaperWidth, movedShare, reshape, taperFrom } from './sections.ts'
 
 const mm = (n: number) => n / 1000
 const volumeOf = (bar: { height: number; width: number; length: number }) =>
@@ -180,6 +180,26 @@ describe('sections and tapers', () => {
     // A square and a circle of one area share all but 9.05 % of it (numerical integration).
     expect(1 - 1 / reshape('square', 1, 'round', 0).elongation).toBeCloseTo(0.0905, 3)
     expect(reshape('round', 0.02, 'round').elongation).toBe(1)
+  })
+
+  it('what moves from square to octagon: nine parts in a hundred and a half, counted on a grid', () => {
+    const n = 1000
+    const across = 1 / Math.sqrt(areaOf.octagon)
+    let out = 0
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j < n; j++) {
+        const [x, y] = [(i + 0.5) / n - 0.5, (j + 0.5) / n - 0.5]
+        if ((Math.abs(x) + Math.abs(y)) / Math.SQRT2 > across / 2) out++
+      }
+    expect(movedShare('square', 'octagon')).toBeCloseTo(out / (n * n), 3)
+    const { work, force } = cornerLoad(
+      { low: 90e6, value: 100e6, high: 110e6, basis: [], cautions: [] },
+      1e-6,
+      1e-4,
+    )
+    expect(work[0]).toBeGreaterThan(90)
+    expect(work[2]).toBeLessThan(2.98 * 110)
+    expect(force[1]).toBeCloseTo(18e3, 6)
   })
 
   it('a taper to a point of one side takes half its length, a pyramid a third', () => {

@@ -31,6 +31,8 @@ export interface Squeezing {
   readonly passes: (bite: number) => Passes
   /** The whole face is under the dies. */
   readonly whole?: boolean
+  /** The squeezes stand for a shape forged freely: nothing is to be said of how tall it stands. */
+  readonly shaped?: boolean
   /** Least and most the width may be, over what the step says. */
   readonly width?: readonly [number, number]
 }
@@ -73,6 +75,7 @@ export function judgeSqueezing(given: Squeezing, smithy: Smithy): Judged | undef
   )
   if (!best) return undefined
   const judged = accountOf(best.tool, best.judged, { ...given, heat, temperature })
+  if (given.shaped) return judged
   return { ...judged, warnings: [...judged.warnings, ...limits(passes, bite)] }
 }
 
@@ -89,6 +92,7 @@ export function judgeLoaded(
   strain: number,
   load: (stress: Estimate) => Loaded,
   smithy: Smithy,
+  squeezes = step.heats[0]?.count ?? 1,
 ): Judged | undefined {
   const [heat] = step.heats
   if (!heat) return undefined
@@ -104,7 +108,7 @@ export function judgeLoaded(
           ...load(flowStress),
           flowStress,
           metal,
-          squeezes: heat.count,
+          squeezes,
           heatsAllowed: heat.count,
           ...(time !== undefined && { workingTime: time }),
         },
@@ -187,18 +191,18 @@ export function lawsOf({ basis }: Pick<Estimate, 'basis'>): readonly string[] {
 function shortfall(w: Working): Problem[] {
   if (w.verdict === 'can do') return []
   const heats = (n: number) => `${n} ${n === 1 ? 'heat' : 'heats'}`
-  const needs =
-    w.way === 'press'
-      ? `it takes ${kilonewtons(w.force)} and ${heats(w.heats)}`
-      : `it takes about ${rounded(w.blows)} blows, or ${heats(w.heats)}`
+  const more = w.heats > w.planned
+  const needs = w.way === 'press' ? kilonewtons(w.force) : `about ${rounded(w.blows)} blows`
   return [
     {
       at: '',
       what:
         w.verdict === 'cannot'
           ? `the ${w.tool} cannot do this in ${heats(w.planned)}`
-          : `the ${w.tool} may not do this in ${heats(w.planned)}`,
-      why: `${needs}, at a flow stress of ${Math.round(w.flowStress.value / 1e6)} MPa`,
+          : more
+            ? `with the ${w.tool} this takes ${heats(w.heats)}, not ${w.planned}`
+            : `for the ${w.tool} this is near the end of what it can do`,
+      why: `it takes ${needs}${w.verdict === 'cannot' && more ? ` and ${heats(w.heats)}` : ''}, at a flow stress of ${Math.round(w.flowStress.value / 1e6)} MPa`,
       try: w.wouldDo.length > 0 ? w.wouldDo : ['a stronger tool'],
     },
   ]
@@ -217,12 +221,34 @@ export function rounded({ value, low, high }: Bracket): string {
     : `${whole(value)} (${whole(low)} to ${whole(high)})`
 }
 
-/** Laps and buckling are forestalled by the squeezes taken; a bar that must stand too tall, or a bite too short for it, is told. */
+/** Edging by less than this in all is truing: taps that buckle nothing (common practice, no source). */
+const TRUING = 1.1
+
+/** Height over width at which a bar doubles over, whatever the blows (common practice). */
+const DOUBLES_OVER = 2.5
+
+/** Laps are forestalled by the squeezes taken; a bar that must be forged on edge too tall, or a bite too short for it, is told. */
 function limits(passes: Passes, bite: number): Problem[] {
-  const found = passes.flatMap(({ before, after }) =>
-    squeezeLimits({ ...before, to: after.height, bite }).filter((p) => p.at !== 'height'),
-  )
-  return found
-    .filter((p, i) => found.findIndex((o) => o.at === p.at) === i)
-    .map((p) => asTold({ ...p, at: '' }))
+  const found = passes.map(({ before, after }) => ({
+    by: before.height / after.height,
+    stands: before.height / before.width,
+    problems: squeezeLimits({ ...before, to: after.height, bite }),
+  }))
+  const tall = found.filter(({ stands }) => stands > DOUBLES_OVER)
+  const buckles =
+    tall.reduce((all, { by }) => all * by, 1) > TRUING
+      ? tall[0]?.problems.find((p) => p.at === 'width')
+      : undefined
+  const skin = found.flatMap(({ problems }) => problems.filter((p) => p.at === 'bite')).at(0)
+  return [
+    ...(buckles ? [{ ...asTold(buckles), at: '', try: edging }] : []),
+    ...(skin ? [{ ...asTold(skin), at: '' }] : []),
+  ]
 }
+
+const edging = [
+  'let it spread: leave the width out, and grind it',
+  'a narrower stack or bar',
+  'narrower dies, which lengthen more and spread less',
+  'light blows on edge, straightened between them',
+]

@@ -24,7 +24,7 @@ export function toolsOf(shop: Shop): readonly ShopTool[] {
     const { hammerMass: mass, hammerSpeed: speed, hammer } = shop
     const way = hammer === 'power' ? 'power hammer' : 'hand hammer'
     tools.push({
-      name: `${way} of ${printQuantity(mass, 'mass')}`,
+      name: `${way} of ${printQuantity(Number(mass.toPrecision(3)), 'mass')}`,
       way,
       tool: { kind: hammer, mass, speed },
     })

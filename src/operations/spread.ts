@@ -7,15 +7,19 @@ export function biteOn(bar: Billet, shop: Shop): number {
   return Math.min(shop.dieWidth, bar.size.length)
 }
 
-const toolsFor = (bar: Billet, shop: Shop) => ({
-  bite: biteOn(bar, shop),
+/**
+ * A bar shorter than its dies is reckoned as if it reached across them: working back cuts bars
+ * longer and shorter, and a section that changed with the cut would never settle.
+ */
+const toolsFor = (shop: Shop) => ({
+  bite: shop.dieWidth,
   ...(shop.spread !== undefined && { measured: shop.spread }),
 })
 
 /** Share of a small reduction in height that goes into width: the shop's own measure, else by bite and width. */
 export function spreadOf(bar: Billet, shop: Shop): number {
   const { height, width, length } = bar.size
-  return drawPass({ height, width, length }, 0.99 * height, toolsFor(bar, shop)).coefficient.value
+  return drawPass({ height, width, length }, 0.99 * height, toolsFor(shop)).coefficient.value
 }
 
 /**
@@ -24,7 +28,7 @@ export function spreadOf(bar: Billet, shop: Shop): number {
  */
 export function widthAt(bar: Billet, from: number, to: number, shop: Shop): number {
   const { width, length } = bar.size
-  const tools = toolsFor(bar, shop)
+  const tools = toolsFor(shop)
   if (to >= from) return width * (from / to) ** spreadOf(bar, shop)
   return drawOut({ height: from, width, length }, { height: to }, tools).bar.width
 }

@@ -9,6 +9,8 @@ export interface Drawn {
   readonly free?: boolean
   /** Index of the step's heat in which it is worked; the first if left out. */
   readonly heat?: number
+  /** What it is brought to stands for a shape forged freely. */
+  readonly shaped?: boolean
   /** Section it is brought to, m; the step's own if left out. */
   readonly to?: { readonly height: number; readonly width: number }
 }
@@ -18,7 +20,7 @@ export function judgeDrawn(
   before: Billet,
   step: Step,
   smithy: Smithy,
-  { free = false, heat = 0, to = barOf(step.after) }: Drawn = {},
+  { free = false, heat = 0, shaped = false, to = barOf(step.after) }: Drawn = {},
 ): Judged | undefined {
   const measured = smithy.shop.spread
   const start = barOf(before, step.after.volume)
@@ -34,6 +36,7 @@ export function judgeDrawn(
       step,
       heat: step.heats[heat],
       passes: (bite) => drawing(bite).passes,
+      shaped,
       ...(free && { width: spread() }),
     },
     smithy,

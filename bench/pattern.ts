@@ -8,17 +8,15 @@ import Module from 'manifold-3d'
 import { type Warp, compile, draw, restack, turn, twist } from '#warp'
 import {
   type Crew,
-  type FaceView,
   type Origin,
   drawFace,
   drawFaceNow,
-  faceOfBar,
   findSteel,
   moved,
   openCrew,
-  sectionOfBar,
   stack,
 } from '#pattern'
+import { type FaceView, faceOfBar, sectionOfBar } from '#view'
 import { FACE, STACK, chain, chainOf, readSteel } from './warp-chain.ts'
 
 const weights = [{ dark: 0, bright: 1 }]

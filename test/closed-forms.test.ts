@@ -1,5 +1,6 @@
 import { affine, column, draw, shear, shift, twist } from '#warp'
-import { type FaceView, drawFaceNow, faceOfBar, faceOfMesh, moved, stack } from '#pattern'
+import { drawFaceNow, moved, stack } from '#pattern'
+import { type FaceView, faceOfBar, faceOfMesh } from '#view'
 import FFT from 'fft.js'
 import { describe, expect, it } from 'vitest'
 import { angleOf, brightShare, fieldOfMap, linesAlong, repeatAlong, spectrumAlong } from '#look'

@@ -1,5 +1,6 @@
 import { readValues } from '#parameters'
-import { drawFaceNow, faceOfSolid, sectionOfSolid, stack } from '#pattern'
+import { drawFaceNow, stack } from '#pattern'
+import { faceOfSolid, sectionOfSolid } from '#view'
 import { findPieceKind } from '#piece'
 import { describe, expect, it } from 'vitest'
 

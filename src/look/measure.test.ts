@@ -1,4 +1,5 @@
-import { drawFaceNow, faceOfBar, moved, stack } from '#pattern'
+import { drawFaceNow, moved, stack } from '#pattern'
+import { faceOfBar } from '#view'
 import FFT from 'fft.js'
 import { describe, expect, it } from 'vitest'
 import {

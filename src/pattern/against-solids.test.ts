@@ -3,9 +3,9 @@ import type { Manifold } from 'manifold-3d'
 import { barrel, column, twist } from '#warp'
 import { beforeAll, describe, expect, it } from 'vitest'
 import { drawFaceNow } from './draw-face.ts'
-import { faceOfBar, sectionOfBar } from './face.ts'
+import { faceOfBar, sectionOfBar } from '#view'
 import { type Origin, moved, stack } from './origin.ts'
-import type { FaceView } from './view.ts'
+import type { FaceView } from '#view'
 
 /**
  * The bright layers as solids in a general-purpose geometry kernel, refined and pushed forwards corner by corner with

@@ -2,7 +2,7 @@ import { drawBand, type Band } from './band.ts'
 import { nodeThreads } from './crew.ts'
 import type { Origin } from './origin.ts'
 import { type Tracer, type TracerOptions, traceOrigin } from './tracer.ts'
-import type { FaceView } from './view.ts'
+import type { FaceView } from '#view'
 
 /** A picture to work at, told once. */
 export interface PictureOrder {

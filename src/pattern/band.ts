@@ -1,7 +1,7 @@
 import { type BendReader, type LayerRow, bendReader } from './bend-reader.ts'
-import { type BandSurface, rasterise } from './raster.ts'
+import { type BandSurface, rasterise } from '#view'
 import { NOTHING, type Tracer } from './tracer.ts'
-import type { FaceView } from './view.ts'
+import type { FaceView } from '#view'
 
 /** The pattern on a band of rows. Shares are 0 … 65535 for 0 … 1. */
 export interface Band {

@@ -1,12 +1,12 @@
 import { draw, restack, turn, twist } from '#warp'
 import { describe, expect, it } from 'vitest'
 import { drawFaceNow } from './draw-face.ts'
-import { sectionOfBar } from './face.ts'
+import { sectionOfBar } from '#view'
 import { findSteel } from './find-steel.ts'
 import { type Origin, moved, stack } from './origin.ts'
 import { scatter } from './random.ts'
 import { meanReader } from './mean-reader.ts'
-import type { FaceView } from './view.ts'
+import type { FaceView } from '#view'
 import { meanOver, weigh } from './weighing.ts'
 
 const uneven = [

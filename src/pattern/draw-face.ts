@@ -3,7 +3,7 @@ import { type Band, drawBand } from './band.ts'
 import type { Crew } from './crew.ts'
 import { type Origin, type Stack, stacksOf } from './origin.ts'
 import { type TracerOptions, type Weights, NOTHING, traceOrigin } from './tracer.ts'
-import { type FaceView, coarsen } from './view.ts'
+import { type FaceView, coarsen } from '#view'
 
 /** The pattern on a face: which steel, how much of each pixel. Row-major from the top left. */
 export interface PatternMap {

@@ -2,10 +2,10 @@ import { drift } from '#warp'
 import { describe, expect, it } from 'vitest'
 import { openCrew } from './crew.ts'
 import { drawFace, drawFaceNow } from './draw-face.ts'
-import { SIDES, faceOfBar, sectionOfBar } from './face.ts'
+import { SIDES, faceOfBar, sectionOfBar } from '#view'
 import { type Origin, moved, stack } from './origin.ts'
 import { HAMMERED, unevenness } from './unevenness.ts'
-import { crop } from './view.ts'
+import { crop } from '#view'
 import { NOTHING } from './tracer.ts'
 
 const weights = [{ dark: 0, bright: 1 }]

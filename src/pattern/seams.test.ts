@@ -1,7 +1,7 @@
 import { restack } from '#warp'
 import { describe, expect, it } from 'vitest'
 import { drawFaceNow } from './draw-face.ts'
-import { faceOfBar, sectionOfBar } from './face.ts'
+import { faceOfBar, sectionOfBar } from '#view'
 import { moved, stack } from './origin.ts'
 import { shareBelow, slabShare } from './trapezoid.ts'
 import { scatter } from './random.ts'

@@ -1,5 +1,5 @@
-import { type Billet, type Build, type Densities, volumesOf, worked } from '#billet'
-import { contentReader } from './content.ts'
+import { type Billet, type Build, type Densities, UNWEIGHED, volumesOf, worked } from '#billet'
+import { contentMeter } from './content.ts'
 import { lossBetween } from './fire.ts'
 import type { Loss, LossCause } from './operation.ts'
 
@@ -24,8 +24,25 @@ export function cutOut(
   cause: LossCause,
   densities: Densities,
 ): { readonly after: Billet; readonly loss: Loss } {
-  const left: Record<string, number> = { ...volumesOf(bar) }
-  const read = contentReader(bar.build)
+  const left = volumesLeft(bar, cuts, densities === UNWEIGHED)
+  const after = withVolumes({ ...bar, shape: 'cut' }, left, by)
+  return { after, loss: lossBetween(bar, after, cause, densities) }
+}
+
+/** Volume of each steel left; of a bar that is not weighed the cut takes its steels alike. */
+function volumesLeft(
+  bar: Billet,
+  cuts: readonly Cut[],
+  alike: boolean,
+): Readonly<Record<string, number>> {
+  const were = volumesOf(bar)
+  if (alike) {
+    const left = 1 - cuts.reduce((sum, cut) => sum + cut.volume, 0) / bar.volume
+    return Object.fromEntries(Object.entries(were).map(([steel, v]) => [steel, v * left]))
+  }
+  const { steels, meter } = contentMeter(bar.build)
+  const gone = new Float64Array(steels.length)
+  const box = new Float64Array(6).fill(NaN)
   for (const cut of cuts) {
     const widths = Array.from({ length: SLICES }, (_, i) =>
       cut.widthAt(((i + 0.5) / SLICES) * cut.depth),
@@ -33,13 +50,12 @@ export function cutOut(
     const whole = widths.reduce((sum, w) => sum + w, 0)
     widths.forEach((width, i) => {
       const [a, b] = [i, i + 1].map((k) => ((k / SLICES) * cut.depth) / bar.size.height)
-      const z: readonly [number, number] = cut.face === 'bottom' ? [a, b] : [1 - b, 1 - a]
-      for (const [steel, share] of Object.entries(read({ z })))
-        left[steel] -= share * cut.volume * (width / whole)
+      box[4] = cut.face === 'bottom' ? a : 1 - b
+      box[5] = cut.face === 'bottom' ? b : 1 - a
+      meter(box, cut.volume * (width / whole), gone)
     })
   }
-  const after = withVolumes({ ...bar, shape: 'cut' }, left, by)
-  return { after, loss: lossBetween(bar, after, cause, densities) }
+  return Object.fromEntries(steels.map((steel, s) => [steel, (were[steel] ?? 0) - gone[s]]))
 }
 
 /** The bar holding these volumes of its steels, its layers no longer whole. */

@@ -13,6 +13,6 @@ export {
 export type { Branch, Movement, Unevenness } from './movement.ts'
 export { type Caution, type CautionName, CAUTIONS_DEFER, cautions } from './cautions.ts'
 export { judgeStep } from './judge-step.ts'
-export { withSpare, workBack } from './lengthen.ts'
+export { type Held, withSpare, workBack } from './lengthen.ts'
 export { operations } from './list.ts'
 export { type Bracket, type Impression, type Working } from './working.ts'

@@ -15,6 +15,13 @@ export function withSpare(billet: Billet, side: number): Billet {
 }
 
 /**
+ * What is held to while a bar is worked back. `all`: every side of the bar after the step must meet
+ * the demand. `spare`: only the side that grows with the stack; the other sides are those of a plan
+ * still under way, whose bar spreads differently at its present length.
+ */
+export type Held = 'all' | 'spare'
+
+/**
  * The size each bar must have before a step, so that the bar after it is at least `demand`:
  * the operation's own way back if it has one, else by lengthening the bar in hand.
  */
@@ -24,12 +31,13 @@ export function workBack(
   values: Readonly<Record<string, unknown>>,
   before: readonly Billet[],
   smithy: Smithy,
+  held: Held = 'all',
 ): Result<readonly Size[]> {
   if (operation.backward) return operation.backward(demand, values as never, before, smithy)
   const forward = (bar: Billet) => operation.forward([bar], values as never, smithy)
   return isFixed(before[0])
     ? asItLies(demand, before[0], forward)
-    : lengthenToMeet(demand, before[0], forward)
+    : lengthenToMeet(demand, before[0], forward, held)
 }
 
 /** Short of the piece by less than this, a shaped bar is still ground on: the step that burnt it warns, m. */
@@ -70,21 +78,22 @@ export function lengthenToMeet(
   demand: Size,
   before: Billet,
   forward: (bar: Billet) => Result<Step>,
+  held: Held = 'all',
 ): Result<readonly Size[]> {
   const side = axisLength[before.spare]
   let s0 = before.size[side]
-  const first = measure(forward, before, demand, s0)
+  const first = measure(forward, before, demand, s0, held)
   if (first.problems) {
     // Too short for the step's own crops: start from a bar that surely is long enough.
     s0 = Math.max(s0 * 4, demand.length, demand.width, demand.height) * 2
   }
-  const start = first.problems ? measure(forward, before, demand, s0) : first
+  const start = first.problems ? measure(forward, before, demand, s0, held) : first
   if (start.problems) return start
   let e0 = start.ok
   if (Math.abs(e0) <= 1e-13) return ok([{ ...before.size, [side]: s0 }])
   let s1 = s0 * 1.01
   for (let i = 0; i < 60; i++) {
-    const next = measure(forward, before, demand, s1)
+    const next = measure(forward, before, demand, s1, held)
     if (next.problems) {
       s1 = (s0 + s1) / 2
       continue
@@ -111,13 +120,14 @@ function measure(
   before: Billet,
   demand: Size,
   spare: number,
+  held: Held,
 ): Result<number> {
   const done = forward(withSpare(before, spare))
   if (done.problems) return done
   const { size, spare: axis } = done.ok.after
   const gives = axisLength[axis]
   for (const name of ['length', 'width', 'height'] as const) {
-    if (name === gives || size[name] >= demand[name] - SAME_LENGTH) continue
+    if (held === 'spare' || name === gives || size[name] >= demand[name] - SAME_LENGTH) continue
     const has = printQuantity(size[name], 'length')
     const wants = printQuantity(demand[name], 'length')
     return failed({

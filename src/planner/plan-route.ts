@@ -2,7 +2,7 @@ import { type Problem, type Result, failed, ok, within } from '#problem'
 import { type Size, axisLength } from '#geometry'
 import { printQuantity } from '#units'
 import { type Billet, UNWEIGHED, massOf } from '#billet'
-import { type Smithy, workBack } from '#operations'
+import { type Held, type Smithy, workBack } from '#operations'
 import { adopt } from './measured.ts'
 import type { DoneStep, Plan, Solved, Standing } from './plan.ts'
 import { type PlannedStep, type Route, barsTaken, orderBars } from './route.ts'
@@ -90,7 +90,7 @@ function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Pl
     good = guess
     back /= 20
     if (!anyFree && !smithy.piece) return ok(finish(done.ok, [], all))
-    const demands = backward(order, route, done.ok.steps, sizing)
+    const demands = backward(order, route, done.ok.steps, sizing, anyFree ? 'spare' : 'all')
     if (demands.problems) {
       // With nothing left free a shortage is the answer; otherwise it is what the next round mends.
       return demands
@@ -104,7 +104,10 @@ function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Pl
     const next = improve(all, guess, demands.ok)
     if (settled(all, guess, next)) {
       const done = forward(order, route, guess, smithy)
-      return done.problems ? done : ok(finish(done.ok, demands.ok, all))
+      if (done.problems) return done
+      // Now that every bar has its own length every side must do.
+      const held = backward(order, route, done.ok.steps, sizing)
+      return held.problems ? held : ok(finish(done.ok, demands.ok, all))
     }
     // A heat more or less can make the rounds swing between two lengths: the longer one is enough.
     longest = round > MOST_ROUNDS / 2 ? larger(all, next, longest) : next
@@ -202,6 +205,7 @@ function backward(
   route: Route,
   steps: readonly DoneStep[],
   smithy: Smithy,
+  held: Held = 'all',
 ): Result<Demands> {
   const demandOf = new Map<string, Size>([
     [route.finish, (smithy.piece as NonNullable<Smithy['piece']>).size],
@@ -220,7 +224,7 @@ function backward(
       )
         break
       if (step.operation.takes === 'none') break
-      const needed = workBack(step.operation, demand, step.values, step.before, smithy)
+      const needed = workBack(step.operation, demand, step.values, step.before, smithy, held)
       if (needed.problems) {
         problems.push(...within(step.at, needed.problems))
         return { problems }

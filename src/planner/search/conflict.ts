@@ -1,0 +1,156 @@
+import type { Problem } from '#problem'
+import { printQuantity } from '#units'
+import type { Shop } from '#shop'
+import type { Candidate } from './candidates.ts'
+import type { Figures } from './figures.ts'
+import { NEAR_ENOUGH, type Wanted } from './wanted.ts'
+
+/** What a wish is held against: the quick or the full account. */
+type Held = Pick<Figures, 'heats' | 'hands' | 'steel' | 'off' | 'layers'> & {
+  readonly lines?: number
+  readonly recipe?: { readonly sheets: number }
+}
+
+/** One wish as a bound that a way of working meets or does not. */
+export interface Wish {
+  /** Place in the job file. */
+  readonly at: string
+  /** As the smith would say it. */
+  readonly says: string
+  metBy(one: Held): boolean
+  /** How far off one is, for finding the nearest; and what that nearest would mean as a wish. */
+  distance(one: Held): number
+  cure(one: Held): string
+}
+
+const hours = (s: number) => `${Math.round(s / 360) / 10} h`
+const kilograms = (kg: number) => printQuantity(Math.ceil(kg * 1000) / 1000, 'mass', { unit: 'kg' })
+
+/** The wishes as bounds, in the order they stand in a job file. */
+export function wishesOf(wanted: Wanted): Wish[] {
+  const wishes: Wish[] = []
+  const { lines, layers, sheets, heats, hours: longest, steel } = wanted
+  if (lines !== undefined || layers !== undefined) {
+    const near =
+      lines !== undefined ? `${printQuantity(lines, 'lines')} on the face` : `${layers} layers`
+    wishes.push({
+      at: lines !== undefined ? 'wishes.lines' : 'wishes.layers',
+      says: near,
+      metBy: ({ off }) => off <= NEAR_ENOUGH,
+      distance: ({ off }) => off,
+      cure: (one) =>
+        lines !== undefined && one.lines !== undefined
+          ? `accept ${printQuantity(Number(one.lines.toPrecision(3)), 'lines')}`
+          : `accept ${one.layers} layers`,
+    })
+  }
+  const most = (
+    at: string,
+    says: string,
+    limit: number | undefined,
+    of: (one: Held) => number,
+    cure: (value: number) => string,
+  ) => {
+    if (limit === undefined) return
+    wishes.push({
+      at: `wishes.${at}`,
+      says,
+      metBy: (one) => of(one) <= limit,
+      distance: of,
+      cure: (one) => cure(of(one)),
+    })
+  }
+  most(
+    'sheets',
+    `at most ${sheets} sheets`,
+    sheets,
+    ({ recipe }) => recipe?.sheets ?? 0,
+    (n) => `lay ${n} sheets`,
+  )
+  most(
+    'heats',
+    `at most ${heats} heats`,
+    heats,
+    (one) => one.heats,
+    (n) => `allow ${n} heats`,
+  )
+  most(
+    'hours',
+    `at most ${hours(longest ?? 0)} of work`,
+    longest,
+    (one) => one.hands,
+    (s) => `allow ${hours(Math.ceil(s / 360) * 360)}`,
+  )
+  most(
+    'steel',
+    `at most ${kilograms(steel ?? 0)} of steel`,
+    steel,
+    (one) => one.steel,
+    (kg) => `take ${kilograms(kg)} off the rack`,
+  )
+  return wishes
+}
+
+/**
+ * The fewest wishes that cannot be had together, in the sense that dropping any one of them leaves a
+ * way: each is left out in turn and stays out if there is still none (deletion filter). The shop's
+ * own limits are the last wish of all.
+ */
+export function conflictOf(
+  wishes: readonly Wish[],
+  within: readonly Candidate[],
+  beyond: readonly Candidate[],
+  shop: Shop,
+): Problem[] {
+  const shopLimits: Wish = {
+    at: 'shop',
+    says: `dies that open ${printQuantity(shop.greatestOpening, 'length')} and a fire that heats ${printQuantity(shop.longestHeat, 'length')}`,
+    metBy: () => true,
+    distance: () => 0,
+    cure: () => 'work at a press with a greater opening, or a longer fire',
+  }
+  const ways = (some: readonly Wish[]) =>
+    (some.includes(shopLimits) ? within : beyond).filter((way) =>
+      some.every((wish) => wish.metBy(way)),
+    )
+  let clash: readonly Wish[] = [...wishes, shopLimits]
+  if (ways(clash).length > 0) return []
+  for (const wish of clash) {
+    const rest = clash.filter((other) => other !== wish)
+    if (ways(rest).length === 0) clash = rest
+  }
+  if (clash.length === 0) return [nothingAtAll()]
+  const cures = clash.flatMap((wish) => {
+    const left = ways([...wishes, shopLimits].filter((other) => other !== wish))
+    const some = left.length > 0 ? left : ways(clash.filter((other) => other !== wish))
+    if (some.length === 0) return []
+    const best = some.reduce((a, b) => (wish.distance(b) < wish.distance(a) ? b : a))
+    return [left.length > 0 ? wish.cure(best) : `${wish.cure(best)}, and look at the other wishes`]
+  })
+  return [
+    {
+      at: clash[0].at,
+      what:
+        clash.length === 1
+          ? `${clash[0].says} cannot be had`
+          : `${clash
+              .slice(0, -1)
+              .map((w) => w.says)
+              .join(', ')} and ${clash.at(-1)?.says} cannot be had together`,
+      why:
+        clash.length === 1
+          ? 'no way of building the bar up gives it, whatever else is given up'
+          : 'give up any one of them and there is a way; with all of them there is none',
+      try: cures,
+    },
+  ]
+}
+
+function nothingAtAll(): Problem {
+  return {
+    at: 'bars',
+    what: 'no way of building this bar up was found',
+    why: 'even with every wish given up',
+    try: ['draw to a smaller section after the last weld'],
+  }
+}

@@ -1,5 +1,6 @@
 /** The plan in words, tables and drawings: route card, cut list, heats. */
 export { type Ink, plainInk, terminalInk } from './ink.ts'
 export { problemText, problemsText } from './problems.ts'
+export { blowsOf, forceLine, ranged } from './force-line.ts'
 export { type CardStyle, routeCard } from './route-card.ts'
 export { type CardUnits, type Say, sayIn } from './say.ts'

@@ -1,5 +1,8 @@
+import type { Problem } from '#problem'
 import { type Computed, cardSteps } from '#job'
 import { type Ink, plainInk } from './ink.ts'
+import { retell } from './retell.ts'
+import { forceLine } from './force-line.ts'
 import { type CardUnits, type Say, sayIn } from './say.ts'
 
 export interface CardStyle {
@@ -10,6 +13,12 @@ export interface CardStyle {
   /** Leave the cautions out: for a second look, never for the anvil. */
   readonly brief?: boolean
 }
+
+/** Where a row may break: never between a number and its fraction or unit. */
+const BREAK = / (?!\d+\/\d|(?:mm²?|in|g|kg|lb|oz|°C|°F)(?![\w°]))/
+
+/** A loss smaller than this prints as nothing: it is left out, kg. */
+const LEAST_TOLD = 5e-5
 
 /** The route card as text: one row a step, what the bar is after it, what it lost, where the danger is. */
 export function routeCard(computed: Computed, style: CardStyle = {}): string {
@@ -46,7 +55,7 @@ class Card {
     this.lines.push(ink.bold(computed.job.name))
     if (computed.job.piece)
       this.lines.push(
-        `${computed.job.piece.kind.title}, ${say.size(totals.finishedSize)}, ${say.mass(totals.finishedMass)}`,
+        `${computed.job.piece.kind.title}, ${say.block(totals.finishedSize)}, ${say.mass(totals.finishedMass)}`,
       )
     this.lines.push(
       '',
@@ -73,20 +82,14 @@ class Card {
       row(this.rows, true)
       if (this.second) row(this.second, false)
       for (const stock of step.taken) this.detail(this.stockLine(stock))
-      if (step.losses.length > 0)
-        this.detail(`lost: ${step.losses.map((l) => `${l.cause} ${say.mass(l.mass)}`).join(', ')}`)
+      const losses = step.losses.filter((l) => l.mass >= LEAST_TOLD)
+      if (losses.length > 0)
+        this.detail(`lost: ${losses.map((l) => `${l.cause} ${say.mass(l.mass)}`).join(', ')}`)
       for (const aside of step.setAside)
         this.detail(`set aside: ${say.size(aside.size)}, ${say.mass(aside.mass)}`)
-      for (const note of step.notes) this.detail(note)
-      for (const warning of step.warnings) {
-        this.lines.push(
-          this.wrapped(
-            ` !   ${warning.what}: ${warning.why}. Try: ${warning.try.join('; or ')}.`,
-            5,
-            ink.bold,
-          ),
-        )
-      }
+      if (step.force) this.detail(forceLine(step.force, say))
+      for (const note of step.notes) this.detail(retell(note, say))
+      for (const warning of step.warnings) this.warning(warning)
       if (!this.brief) this.cautions(step.cautions)
     }
     this.lines.push(this.rule('─'))
@@ -109,7 +112,9 @@ class Card {
     const { say } = this
     if (stock.form === 'powder')
       return `off the rack: ${say.mass(stock.mass)} of ${stock.steel} powder`
-    return `off the rack: ${stock.count} × ${stock.steel}, ${say.length(stock.thickness)} thick, ${say.length(stock.width)} wide, cut ${say.length(stock.length)} long (${say.mass(stock.mass)})`
+    if (!(stock.length > 0))
+      return `off the rack: ${say.mass(stock.mass)} of ${stock.steel}, weighed`
+    return `off the rack: ${stock.count} × ${stock.steel}, ${say.length(stock.thickness)} thick, ${say.length(stock.width)} wide, cut ${say.length(stock.length)} long: ${say.mass(stock.mass)}`
   }
 
   private totals(computed: Computed, totals: ReturnType<typeof cardSteps>['totals']): void {
@@ -139,10 +144,12 @@ class Card {
     const general = computed.warnings.filter(
       (w) => !computed.plan.steps.some((s) => w.at.startsWith(s.at)),
     )
-    for (const w of general)
-      this.lines.push(
-        this.wrapped(` !   ${w.what}: ${w.why}. Try: ${w.try.join('; or ')}.`, 5, ink.bold),
-      )
+    for (const warning of general) this.warning(warning)
+  }
+
+  private warning({ what, why, try: cures }: Problem): void {
+    const told = retell(`${what}: ${why}. Try: ${cures.join('; or ')}.`, this.say)
+    this.lines.push(this.wrapped(` !   ${told}`, 5, this.ink.bold))
   }
 
   private row(
@@ -166,7 +173,7 @@ class Card {
 
   private wrapped(text: string, indent: number, style: (text: string) => string): string {
     const lead = /^\s*\S?\s*/.exec(text)?.[0].slice(0, indent) ?? ''
-    const words = text.slice(lead.length).split(' ')
+    const words = text.slice(lead.length).split(BREAK)
     const rows: string[] = []
     let row = lead
     for (const word of words) {

@@ -10,7 +10,7 @@ export const plan: Command = {
   options: { json: { type: 'boolean' }, units: { type: 'string' }, brief: { type: 'boolean' } },
   help: [
     'FILE is a job file, or - for standard input.',
-    '--units   metric (usual), inch (to the nearest 1/64), or both',
+    '--units   metric (usual), inch (nearest 1/64; thin stock in thousandths), or both',
     '--json    the plan as data, in SI, for other programs',
     '--brief   without the cautions: for a second look, not for the anvil',
   ],

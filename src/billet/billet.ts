@@ -1,5 +1,6 @@
 import { type Axis, type Size, boxVolume } from '#geometry'
 import { type Build, sharesOf } from './build.ts'
+import type { Hollow } from './hollow.ts'
 
 /** Section of a plain bar: how much of its box it fills. */
 export type Section = 'rectangle' | 'octagon' | 'round'
@@ -42,6 +43,8 @@ export interface Billet {
    * stock left, then each kind of feature. Left out: it is still a bar.
    */
   readonly made?: readonly string[]
+  /** Of a bar that has been cut into or is laid of rods: what its box leaves open. Left out, not known. */
+  readonly hollow?: Hollow
 }
 
 /** Density of each steel by name, kg/m³. */

@@ -30,6 +30,7 @@ export {
   wholeCount,
   worked,
 } from './build.ts'
+export { type DimpleAt, type GrooveRow, type Hollow, type RodAt } from './hollow.ts'
 export { checkBillet } from './check.ts'
 export {
   type Laid,

@@ -113,5 +113,6 @@ export function shapeTo(
     build: stretch(billet.build, by),
     worked: billet.worked * Math.min(1, 1 / by.x),
     spare: 'x',
+    hollow: undefined,
   }
 }

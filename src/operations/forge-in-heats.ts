@@ -36,32 +36,59 @@ export function heatsFor(ratio: number, smithy: Smithy): number {
   )
 }
 
+/** The greater of the reductions in height and in section: a flat bar squared up loses more section than height. */
+function mostReduced(before: Billet, { height, width }: ForgingAim): number {
+  const high = meanHeight(before) / height
+  const area = width === undefined ? 1 : (high * before.size.width) / width
+  return Math.max(high, 1 / high, area)
+}
+
+/** The bar in one heat: burnt as it comes out of the fire, and as it is forged then. */
+export interface ForgedHeat {
+  readonly burnt: Billet
+  readonly scale: Loss
+  readonly lost: number
+  readonly bar: Billet
+}
+
 /** Forges a bar to a section over some heats: each heat burns a skin, then the bar is worked on. */
-export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): Result<Step> {
-  const { densities } = smithy
-  const ratio = meanHeight(before) / aim.height
-  const n = aim.heats ?? heatsFor(Math.max(ratio, 1 / ratio), smithy)
-  const losses: Loss[] = []
-  const warnings: Problem[] = []
+export function heatsOfForging(
+  before: Billet,
+  aim: ForgingAim,
+  smithy: Smithy,
+): Result<readonly ForgedHeat[]> {
+  const n = aim.heats ?? heatsFor(mostReduced(before, aim), smithy)
+  const heats: ForgedHeat[] = []
   let bar = before
-  let lost = 0
   for (let i = 1; i <= n; i++) {
-    const burnt = burn(bar, aim.scale, densities)
-    if (!burnt) return failed(burntAway(aim.scale))
-    losses.push(burnt.loss)
-    lost += burnt.lost
-    const from = burnt.after
+    const taken = burn(bar, aim.scale, smithy.densities)
+    if (!taken) return failed(burntAway(aim.scale))
+    const burnt = taken.after
     const left = n - i + 1
     const toward = (now: number, end: number) =>
       left === 1 ? end : now * (end / now) ** (1 / left)
-    const thick = meanHeight(from)
+    const thick = meanHeight(burnt)
     const height = toward(thick, aim.height)
     const width =
       aim.width !== undefined
-        ? toward(from.size.width, aim.width)
-        : widthAt(from, thick, height, smithy.shop)
-    bar = shapeTo(from, { width, height, section: left === 1 ? aim.section : undefined })
+        ? toward(burnt.size.width, aim.width)
+        : widthAt(burnt, thick, height, smithy.shop)
+    bar = shapeTo(burnt, { width, height, section: left === 1 ? aim.section : undefined })
+    heats.push({ burnt, scale: taken.loss, lost: taken.lost, bar })
   }
+  return ok(heats)
+}
+
+/** The same as a step, with its losses, heats and warnings. */
+export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): Result<Step> {
+  const done = heatsOfForging(before, aim, smithy)
+  if (done.problems) return done
+  const all = done.ok
+  const n = all.length
+  const losses = all.map((heat) => heat.scale)
+  const lost = all.reduce((sum, heat) => sum + heat.lost, 0)
+  const bar = all.at(-1)?.bar ?? before
+  const warnings: Problem[] = []
   if (lost > 0) warnings.push(layersLost(lost, 'scale'))
   const heat: Heat = {
     purpose: aim.purpose,

@@ -66,6 +66,7 @@ export function layTogether(
     temper: 'as forged',
     worked: 1,
     spare,
+    hollow: undefined,
   }
   return ok({ after, ground: { cause: 'ground', masses }, warnings })
 }

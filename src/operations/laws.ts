@@ -51,7 +51,7 @@ export const laws: readonly Law[] = [
   { name: 'a longer or thicker bar gives no less metal', find: moreGivesMore },
   { name: 'worked back, then forward, meets the demand', find: backThenForward },
   { name: 'heats are heats, and carry cautions', find: everyTrial(heatsAreSound) },
-  { name: 'movement says where metal came from, or that it does not yet', find: movementSays },
+  { name: 'movement says where metal came from', find: movementSays },
   {
     name: 'force is told where metal is worked, in finite brackets, with cures',
     find: forceIsTold,
@@ -340,9 +340,7 @@ function movementSays(operation: Operation): string[] {
     if (!step) return []
     const { before, values, smithy, told } = trial
     const movement = operation.movement(before, values as never, step.after, smithy)
-    if ('notYet' in movement)
-      return movement.notYet === '' ? [`${told}: it does not say why there is no movement`] : []
-    const odd = oddNumber(movement.warps, 'warps')
+    const odd = oddNumber(movement, 'movement')
     return odd ? [`${told}: ${odd} is no finite number`] : []
   })
 }

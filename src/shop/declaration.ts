@@ -119,6 +119,34 @@ export const shopParameters = declare({
     optional: true,
     help: "This shop's measured share of a reduction that goes into width; left out, it is computed from bite and width",
   },
+  unevenness: {
+    form: 'quantity',
+    of: 'ratio',
+    min: 0,
+    max: 0.1,
+    optional: true,
+    help: 'How uneven forging leaves the bar, as a share of its thickness; left out, 2.5 % by hand and 1 % under a press or a power hammer (common practice: 1 to 4 %, and 0.5 to 1.5 %)',
+  },
+  scaleFrom: {
+    form: 'choice',
+    options: {
+      shop: 'the three figures below',
+      model: 'worked out from fire, heat and time; a figure stated below stays',
+    },
+    default: 'shop',
+    help: 'What the steel burnt off in the fire is reckoned by',
+  },
+  atmosphere: {
+    form: 'choice',
+    options: {
+      air: 'open to the air',
+      lean: 'air to spare',
+      neutral: 'neither gas nor air to spare',
+      rich: 'short of air: a flame at the door',
+    },
+    optional: true,
+    help: 'How the fire burns, for the scale worked out; left out, rich for gas, neutral for coal, air for the others',
+  },
   weldingScale: {
     form: 'quantity',
     of: 'length',

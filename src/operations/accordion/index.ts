@@ -1,6 +1,7 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { accordion as unfold } from '#warp'
 import { type Billet, type Laid, type Turn, turnBuild, volumesOf } from '#billet'
 import { contentOf } from '../content.ts'
 import { withVolumes } from '../cut-out.ts'
@@ -13,6 +14,7 @@ import { planSlices, slicingParameters, workBackSlices } from '../slicing.ts'
 import { crop, kerf } from '../usual.ts'
 import { warm } from '../warm.ts'
 import { unwelded, youngWelds } from '../welds.ts'
+import { along, moving, stays } from '../movement.ts'
 
 const parameters = declare({
   ...slicingParameters,
@@ -133,8 +135,18 @@ export const accordion: Operation = operation({
       accordion.forward([bar], values as never, smithy),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, _after, { shop }) {
+    const crop = values.crop ?? shop.crop
+    const kerf = values.kerf ?? shop.kerf
+    const planned = planSlices(before.size.length, { ...values, crop, kerf }).ok
+    if (!planned) return stays
+    const unfolded = unfold({
+      ...planned,
+      kerf,
+      height: before.size.height,
+      hinge: values.hinge,
+    })
+    return moving([along(values.heats * shop.forgingScale), unfolded, along(crop)])
   },
 })
 
@@ -185,6 +197,7 @@ function openOut(slit: Billet, count: number, thickness: number, spare: Billet['
     },
     temper: 'as forged',
     spare,
+    hollow: undefined,
   }
 }
 

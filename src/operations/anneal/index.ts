@@ -3,6 +3,7 @@ import { declare } from '#parameters'
 import { operation } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { treat } from '../treat.ts'
+import { skinned } from '../movement.ts'
 
 const parameters = declare({
   temperature: {
@@ -66,7 +67,7 @@ export const anneal = operation({
       notes: ['Put it in before the fire has cooled it: what goes in black stays hard.'],
     })
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], _values, after) {
+    return skinned(before, after)
   },
 })

@@ -2,6 +2,7 @@ import { type Problem, failed, ok } from '#problem'
 import { type Size } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { bend as bendWarp, shift } from '#warp'
 import { type Billet, worked } from '#billet'
 import { bendLoad, bendStrain } from '#forming'
 import { judgeLoaded } from '../judge.ts'
@@ -9,6 +10,7 @@ import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
+import { along, moving } from '../movement.ts'
 
 const parameters = declare({
   way: {
@@ -112,8 +114,22 @@ export const bend = operation({
     }
     return judgeLoaded(before, step, bendStrain(plan), (stress) => bendLoad(plan, stress), smithy)
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after) {
+    const flatwise = values.way === 'flatwise'
+    const [was, is] = flatwise
+      ? [before.size.width, after.size.width]
+      : [before.size.height, after.size.height]
+    const burnt = (was - is) / 2
+    const length = before.size.length - 2 * burnt
+    const thick = (flatwise ? before.size.height : before.size.width) - 2 * burnt
+    const { radius } = values
+    const box = boxOf(radius, thick, length / radius)
+    const middle = length / 2
+    // The crown of the bend stands at the top of its box.
+    const up = thick / 2 - box.across / 2
+    const laid = shift({ x: middle - box.along / 2, [flatwise ? 'z' : 'y']: up })
+    const bent = bendWarp({ radius, middle, way: flatwise ? 'flat' : 'edge' })
+    return moving([laid, bent, along(burnt)], { beyond: (thick * thick) / (4 * radius) })
   },
 })
 

@@ -1,6 +1,7 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { shift, turn } from '#warp'
 import { type Billet, type Turn, turnBuild } from '#billet'
 import { lossBetween, sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
@@ -9,6 +10,7 @@ import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { cleanUp, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
+import { input, laid, meeting, through } from '../movement.ts'
 
 const parameters = declare({ kerf, cleanUp })
 
@@ -70,8 +72,15 @@ export const bookmatch = operation({
       }),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, _after, { shop }) {
+    const { width, height } = before.size
+    const leaf = (height - (values.kerf ?? shop.kerf)) / 2
+    const away = (height - leaf) / 2
+    const leaves = [
+      through([shift({ z: -away })], input(0)),
+      through([turn('over'), shift({ z: away })], input(0)),
+    ].map((from) => ({ side: width, from }))
+    return laid('y', meeting(leaves, values.cleanUp ?? shop.cleanUp))
   },
 })
 

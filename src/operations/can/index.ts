@@ -3,6 +3,8 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, type Build, type Joined, type Part, massesOf, solid } from '#billet'
 import { type Stock, operation, step } from '../operation.ts'
+import { layoutOf, startingFrom } from '../layout.ts'
+import { solidsInPowder } from './solids.ts'
 
 const parameters = declare({
   inside: {
@@ -190,8 +192,8 @@ export const can = operation({
   backward() {
     return ok([])
   },
-  movement() {
-    return { warps: [] }
+  movement(_before, _values, after) {
+    return startingFrom(layoutOf(after.build, after.size, solidsInPowder))
   },
 })
 

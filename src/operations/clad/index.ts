@@ -2,6 +2,7 @@ import { type Problem, failed, ok } from '#problem'
 import { SAME_LENGTH } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { turn } from '#warp'
 import { type Billet, type Densities, type Turn, barVolume, solid, turnBuild } from '#billet'
 import { sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
@@ -13,6 +14,7 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { alike, longEnough, saw, sawnLength } from '../saw.ts'
 import { cleanUp, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
+import { along, input, laid, meeting, through } from '../movement.ts'
 
 const thickness = { form: 'quantity', of: 'length', min: 2e-5, max: 0.1 } as const
 
@@ -158,7 +160,7 @@ export const clad: Operation = operation({
     )
     if (!middle || !outside[1]) return failed(tooShort(cut))
     const row = [...lower, middle, ...upper]
-    const laid = layTogether(
+    const together = layTogether(
       row,
       {
         axis: 'z',
@@ -169,17 +171,17 @@ export const clad: Operation = operation({
       },
       densities,
     )
-    if (laid.problems) return laid
+    if (together.problems) return together
     return ok(
-      step(laid.ok.after, {
-        losses: sumLosses([...losses, laid.ok.ground]),
+      step(together.ok.after, {
+        losses: sumLosses([...losses, together.ok.ground]),
         added,
         taken,
         setAside,
-        warnings: laid.ok.warnings,
+        warnings: together.ok.warnings,
         notes: [
           'Turn it over at every heat; dip an end in acid each time its thickness has halved: the core must stay in the middle.',
-          `Core ${printQuantity(middle.size.height / laid.ok.after.size.height, 'ratio')} of the thickness.`,
+          `Core ${printQuantity(middle.size.height / together.ok.after.size.height, 'ratio')} of the thickness.`,
         ],
       }),
     )
@@ -205,8 +207,34 @@ export const clad: Operation = operation({
       ),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement(before, values, after, { shop }) {
+    const names = [
+      ...barsByName(before, othersIn([values.core, values.jacket, inner(values).bar])).keys(),
+    ]
+    const apart = after.size.length + (values.kerf ?? shop.kerf)
+    const piece = (layer: Cladding, k: number) => {
+      const { bar, steel, thickness } = layer
+      if (bar === undefined)
+        return {
+          side: thickness,
+          from: { layers: [{ steel: steel ?? '', thickness }] },
+          bright: true,
+        }
+      const which = names.indexOf(bar)
+      const warps = [k === 0 ? turn('over') : undefined, along(k * apart)]
+      return { side: before[which].size.height, from: through(warps, input(which)) }
+    }
+    const which = names.indexOf(values.core ?? THIS)
+    const core = { side: before[which].size.height, from: input(which) }
+    const five = values.layers === 'five'
+    const row = [
+      piece(outer(values), 0),
+      ...(five ? [piece(inner(values), 0)] : []),
+      core,
+      ...(five ? [piece(inner(values), 1)] : []),
+      piece(outer(values), 1),
+    ]
+    return laid('z', meeting(row, values.cleanUp ?? shop.cleanUp))
   },
 })
 

@@ -5,6 +5,7 @@ import { layered } from '#billet'
 import { takeOff } from '../fire.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
+import { along, moving } from '../movement.ts'
 
 const end = {
   form: 'quantity',
@@ -63,8 +64,8 @@ export const crop = operation({
       }),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement(_before, values, _after, { shop }) {
+    return moving([along(values.start ?? shop.crop)])
   },
 })
 

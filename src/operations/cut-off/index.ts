@@ -6,6 +6,7 @@ import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { longEnough, saw } from '../saw.ts'
 import { kerf } from '../usual.ts'
+import { stays } from '../movement.ts'
 
 const parameters = declare({
   keep: {
@@ -76,7 +77,7 @@ export const cutOff = operation({
     ])
   },
   movement() {
-    return { notYet: 'drawn with the pattern' }
+    return stays
   },
 })
 

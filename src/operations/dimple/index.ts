@@ -1,11 +1,13 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { flatAxis, wholeCount } from '#billet'
+import { flatAxis, wholeCount, type Billet } from '#billet'
 import { type Cut, cutOut } from '../cut-out.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { unwelded } from '../welds.ts'
+import { stays } from '../movement.ts'
+import { dimplesIn } from './places.ts'
 
 const parameters = declare({
   depth: {
@@ -89,7 +91,8 @@ export const dimple = operation({
       widthAt: hole.areaAt,
     })
     const cuts = sides === 'top' ? [face('top')] : [face('top'), face('bottom')]
-    const { after, loss } = cutOut(before, cuts, 'dimpled', 'drilled', densities)
+    const { after: cut, loss } = cutOut(before, cuts, 'dimpled', 'drilled', densities)
+    const after: Billet = { ...cut, hollow: dimplesIn(before, values, number, hole.volume) }
     const thickness = height / Math.max(1, wholeCount(before.build).merged)
     const rings = depth / thickness
     const apart = diameter / 2 / rings
@@ -111,7 +114,7 @@ export const dimple = operation({
     )
   },
   movement() {
-    return { notYet: 'drawn with the pattern' }
+    return stays
   },
 })
 

@@ -1,12 +1,12 @@
 import { failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { forgeInHeats } from '../forge-in-heats.ts'
-import { operation } from '../operation.ts'
+import { forgeInHeats, type ForgingAim } from '../forge-in-heats.ts'
+import { operation, type Smithy } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { judgeDrawn } from '../squeezes.ts'
-import { straightTo } from '../straight.ts'
 import { youngOnEdge } from '../welds.ts'
+import { movedInHeats } from '../movement-in-heats.ts'
 
 const parameters = declare({
   height: {
@@ -79,26 +79,33 @@ export const drawOut = operation({
         try: [`draw to less than ${show(before.size.height)}`, 'turn the bar on edge first'],
       })
     }
-    const { shop } = smithy
-    const done = forgeInHeats(
-      before,
-      {
-        ...values,
-        purpose: 'forge',
-        temperature: values.temperature ?? shop.forgingHeat,
-        scale: shop.forgingScale,
-      },
-      smithy,
-    )
+    const done = forgeInHeats(before, aimOf(values, smithy), smithy)
     if (done.problems) return done
     return ok({ ...done.ok, warnings: [...done.ok.warnings, ...youngOnEdge(before)] })
   },
   force([before], { width }, step, smithy) {
     return judgeDrawn(before, step, smithy, { free: width === undefined })
   },
-  movement([before], _values, after) {
-    return straightTo(before, after)
+  movement([before], values, _after, smithy) {
+    return movedInHeats(before, aimOf(values, smithy), smithy)
   },
 })
 
 const show = (m: number) => printQuantity(m, 'length')
+
+function aimOf(
+  values: {
+    readonly height: number
+    readonly width?: number
+    readonly heats?: number
+    readonly temperature?: number
+  },
+  { shop }: Smithy,
+): ForgingAim {
+  return {
+    ...values,
+    purpose: 'forge',
+    temperature: values.temperature ?? shop.forgingHeat,
+    scale: shop.forgingScale,
+  }
+}

@@ -1,6 +1,7 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { drift as driftWarp } from '#warp'
 import { type Billet, massesOf, worked } from '#billet'
 import { holeLoad } from '#forming'
 import { judgeLoaded } from '../judge.ts'
@@ -8,6 +9,7 @@ import { type Loss, operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
+import { type Branch, along, input, moving } from '../movement.ts'
 
 const parameters = declare({
   diameter: {
@@ -121,10 +123,21 @@ export const drift = operation({
     const strain = Math.min(1, values.diameter / width)
     return judgeLoaded(before, step, strain, (stress) => holeLoad(plan, stress), smithy)
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after) {
+    const slug = values.open === 'punch' ? values.slug : 0
+    const radius = Math.sqrt(values.diameter ** 2 - slug ** 2) / 2
+    const middle = before.size.length / 2
+    const opened = driftWarp({ x: middle, radius })
+    const laid = along(middle - after.size.length / 2)
+    return moving([laid, opened], { branches: [slug > 0 ? punched(slug / 2, middle) : input(0)] })
   },
 })
+
+/** The bar before, with a hole punched in it: opened and closed again, what fell out is left out. */
+function punched(radius: number, middle: number): Branch {
+  const whole = moving([driftWarp({ x: middle, radius, form: 'closed' })], { branches: [input(0)] })
+  return moving([driftWarp({ x: middle, radius })], { branches: [whole] })
+}
 
 function cannot(bar: Billet, diameter: number, slug: number): Problem | undefined {
   if (slug >= diameter) {

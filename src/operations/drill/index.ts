@@ -4,6 +4,7 @@ import { operation, step } from '../operation.ts'
 import { plaqueWithHoles, shapedPlaque } from '../sample-pieces.ts'
 import { takeFeatures } from '../features.ts'
 import { noPiece } from '../shaped.ts'
+import { stays } from '../movement.ts'
 
 const parameters = declare({
   only: {
@@ -64,7 +65,7 @@ export const drill = operation({
     )
   },
   movement() {
-    return { warps: [] }
+    return stays
   },
 })
 

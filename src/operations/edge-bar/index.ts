@@ -2,6 +2,7 @@ import { type Problem, type Result, failed, ok } from '#problem'
 import { type Size, SAME_LENGTH } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { type Warp, edgeBar as edgeBarWarp, turn } from '#warp'
 import { type Billet, type Turn, turnBuild } from '#billet'
 import { lossBetween, sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
@@ -13,6 +14,7 @@ import { alike, longEnough, saw, sawnLength } from '../saw.ts'
 import { cleanUp, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
 import { type Point, cornersOff, roundThePoint, tipCurvature } from './point.ts'
+import { along, input, laid, meeting, moving, peeled, through } from '../movement.ts'
 
 const parameters = declare({
   bar: { form: 'bar', help: 'Name of the bar that becomes the edge' },
@@ -119,8 +121,35 @@ export const edgeBar: Operation = operation({
   backward(demand, values, before, smithy) {
     return workBackEdge(demand, values, before, smithy)
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement(before, values, after, { shop }) {
+    const names = [...barsByName(before, othersIn([values.core, values.bar])).keys()]
+    const which = { core: names.indexOf(values.core ?? THIS), edge: names.indexOf(values.bar) }
+    const [core, edge] = [before[which.core], before[which.edge]]
+    const clean = values.cleanUp ?? shop.cleanUp
+    if (values.fit === 'wrapped') {
+      const half = core.size.width / 2 - clean
+      const thick = edge.size.width - clean
+      const nose = core.size.length - clean - half
+      return moving([edgeBarWarp({ form: 'wrapped', half, width: thick, straight: nose })], {
+        branches: [
+          input(which.core),
+          through([peeled({ y: { low: clean, high: 0 } })], input(which.edge)),
+        ],
+        // Round the nose the bar is thinned outside; a point of another form is drawn as a round one.
+        beyond: (thick * thick) / (2 * half) + half + thick,
+      })
+    }
+    const apart = after.size.length + (values.kerf ?? shop.kerf)
+    const middle = { side: core.size.width, from: input(which.core) }
+    const side = (warps: readonly (Warp | undefined)[]) => ({
+      side: edge.size.width,
+      from: through(warps, input(which.edge)),
+    })
+    const row =
+      values.fit === 'both'
+        ? [side([]), middle, side([turn('over'), along(apart)])]
+        : [middle, side([])]
+    return laid('y', meeting(row, clean))
   },
 })
 
@@ -145,7 +174,7 @@ function butt(core: Billet, edge: Billet, f: Fitting): Result<Step> {
     ? [first, middle, { ...second, build: turnBuild(second.build, over) }]
     : [middle, first]
   const even = row.map((bar) => ({ ...bar, size: { ...bar.size, length } }))
-  const laid = layTogether(
+  const together = layTogether(
     even,
     {
       axis: 'y',
@@ -155,12 +184,12 @@ function butt(core: Billet, edge: Billet, f: Fitting): Result<Step> {
     },
     f.densities,
   )
-  if (laid.problems) return laid
+  if (together.problems) return together
   return ok(
-    step(laid.ok.after, {
-      losses: [edges.kerf, cores.kerf, laid.ok.ground],
+    step(together.ok.after, {
+      losses: [edges.kerf, cores.kerf, together.ok.ground],
       setAside: [edges.rest, cores.rest].filter((rest) => rest !== undefined),
-      warnings: laid.ok.warnings,
+      warnings: together.ok.warnings,
     }),
   )
 }

@@ -8,6 +8,7 @@ import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { plaqueWithHoles, shapedPlaque } from '../sample-pieces.ts'
 import { boxSurface, isFixed } from '../shaped.ts'
+import { stays } from '../movement.ts'
 
 const parameters = declare({
   acid: {
@@ -110,7 +111,7 @@ export const etch = operation({
     )
   },
   movement() {
-    return { warps: [] }
+    return stays
   },
 })
 

@@ -1,10 +1,11 @@
 import { failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
-import { operation } from '../operation.ts'
+import { forgeInHeats, meanHeight, type ForgingAim } from '../forge-in-heats.ts'
+import { operation, type Smithy } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { judgeDrawn } from '../squeezes.ts'
+import { movedInHeats } from '../movement-in-heats.ts'
 
 const parameters = declare({
   height: {
@@ -76,18 +77,7 @@ export const forgeFlat = operation({
         try: ['forge it thinner', 'keep it narrower'],
       })
     }
-    const { shop } = smithy
-    const done = forgeInHeats(
-      before,
-      {
-        ...values,
-        section: 'rectangle',
-        purpose: 'forge',
-        temperature: shop.weldingHeat,
-        scale: shop.forgingScale,
-      },
-      smithy,
-    )
+    const done = forgeInHeats(before, aimOf(values, smithy), smithy)
     if (done.problems) return done
     const out = values.height / before.size.height
     return ok({
@@ -101,9 +91,22 @@ export const forgeFlat = operation({
   force([before], { width }, step, smithy) {
     return judgeDrawn(before, step, smithy, { free: width === undefined })
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, _after, smithy) {
+    return movedInHeats(before, aimOf(values, smithy), smithy)
   },
 })
 
 const show = (m: number) => printQuantity(m, 'length')
+
+function aimOf(
+  values: { readonly height: number; readonly width?: number; readonly heats?: number },
+  { shop }: Smithy,
+): ForgingAim {
+  return {
+    ...values,
+    section: 'rectangle',
+    purpose: 'forge',
+    temperature: shop.weldingHeat,
+    scale: shop.forgingScale,
+  }
+}

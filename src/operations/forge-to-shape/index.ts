@@ -3,7 +3,7 @@ import type { Size } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { PieceSolid } from '#piece'
-import { type Billet, stretch, worked } from '#billet'
+import { type Billet, stretch, worked, UNWEIGHED } from '#billet'
 import { burn, lossBetween, takeOff } from '../fire.ts'
 import { heatsFor } from '../forge-in-heats.ts'
 import { FORGED_BEVELS, FORGED_OUTLINE } from '../ground-shares.ts'
@@ -13,6 +13,10 @@ import { featuresToCome, noPiece, stockVolume, withMade } from '../shaped.ts'
 import { judgeDrawn } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
+import { along, moving, stays } from '../movement.ts'
+import { unevennessOf } from '../uneven.ts'
+import { levelled } from '../closing.ts'
+import { shapedField } from '../shaped-field.ts'
 
 const parameters = declare({
   bevels: {
@@ -110,6 +114,7 @@ export const forgeToShape = operation({
         build: worked(name, stretch(from.build, by)),
         worked: from.worked * Math.min(1, 1 / by.x),
         spare: 'x',
+        hollow: undefined,
       },
       'outline',
     )
@@ -142,10 +147,27 @@ export const forgeToShape = operation({
     // A bar of one section that holds as much as the shape and keeps its proportions.
     const k = Math.sqrt(volume / (size.length * size.width * size.height))
     const to = { height: k * size.height, width: k * size.width }
-    return judgeDrawn(before, step, smithy, { to })
+    return judgeDrawn(before, step, smithy, { to, shaped: true })
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after, smithy) {
+    const { piece, shop } = smithy
+    if (!piece) return stays
+    const plan = planOf(before, piece, values, smithy)
+    const bar = burn(before, plan.scale, UNWEIGHED)?.after ?? before
+    const level = levelled(bar)
+    const needs = (plan.volume / bar.volume) * level.size.length
+    const shaped = shapedField({
+      piece,
+      stock: plan.stock,
+      bevels: values.bevels === 'forged',
+      bar: { ...level.size, length: needs },
+    })
+    return moving([shaped, ...level.warps, along(plan.scale)], {
+      ...(level.fill === undefined ? {} : { fill: level.fill }),
+      // The skin is counted by its surface, the shape by its sections: they differ by a little.
+      beyond: (level.beyond ?? 0) + 0.05 * after.size.height,
+      uneven: unevennessOf(shop),
+    })
   },
 })
 

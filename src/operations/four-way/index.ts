@@ -1,6 +1,7 @@
 import { type Problem, type Result, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { tile } from '#warp'
 import { type Billet, type Densities, type Turn, turnBuild, turnSize } from '#billet'
 import { sumLosses, takeOff } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
@@ -11,7 +12,8 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { alike, saw } from '../saw.ts'
 import { cleanUp, crop, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
-import { cutDiagonally } from './triangles.ts'
+import { cutDiagonally, apexOf, trianglesFrom } from './triangles.ts'
+import { along, input, moving, through } from '../movement.ts'
 
 const parameters = declare({
   across: {
@@ -76,6 +78,15 @@ const turns = {
   ],
 } as const satisfies Record<string, readonly (readonly Turn[])[]>
 
+/** Quarter turns back of each piece laid rotated, row by row from below. */
+function quarters(n: number): number[] {
+  const each = [
+    [0, 3],
+    [1, 2],
+  ]
+  return Array.from({ length: n * n }, (_, i) => each[Math.floor(i / n) % 2][(i % n) % 2])
+}
+
 /** Cuts the bar into n² pieces and lays them together n across and n up: end-grain patterns multiply. */
 export const fourWay = operation({
   name: 'four-way',
@@ -129,8 +140,30 @@ export const fourWay = operation({
       notes: [...laid.ok.notes, 'Mark one end of every piece before it leaves the saw.'],
     })
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after, { shop }) {
+    const n = values.across
+    const cut = values.kerf ?? shop.kerf
+    const clean = values.cleanUp ?? shop.cleanUp
+    const start = along(values.crop ?? shop.crop)
+    const { width, height } = before.size
+    const { lay } = values
+    const square = Math.min(width, height)
+    const { length } = after.size
+    if (lay === 'radial' || lay === 'nested') {
+      const seat = { lay, side: after.size.width, apart: length + cut, apex: apexOf(cut, clean) }
+      return moving(
+        [tile({ form: 'triangles', length, width: seat.side / 2, height: seat.side / 2 })],
+        {
+          branches: trianglesFrom(seat).map((warps) => through([...warps, start], input(0))),
+        },
+      )
+    }
+    const sizes = { across: n, high: n, length, grind: clean, kerf: cut }
+    const laid =
+      lay === 'rotated'
+        ? tile({ form: 'quarters', ...sizes, width: square, height: square, quarters: quarters(n) })
+        : tile({ form: lay === 'plain' ? 'straight' : 'bookmatched', ...sizes, width, height })
+    return moving([laid, start])
   },
 })
 

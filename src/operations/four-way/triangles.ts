@@ -1,5 +1,7 @@
+import { type Warp, shift, turn } from '#warp'
 import { type Billet, type Densities, sharesOf, volumesOf, worked } from '#billet'
 import type { Loss, LossCause } from '../operation.ts'
+import { along } from '../movement.ts'
 
 /** Two square bars made of the triangles of two pieces of one square bar. */
 export interface Triangles {
@@ -25,7 +27,7 @@ export function cutDiagonally(
   densities: Densities,
 ): Triangles | undefined {
   const sawn = Math.SQRT2 * (kerf / 2)
-  const s = Math.SQRT2 * (kerf / 2 + cleanUp)
+  const s = apexOf(kerf, cleanUp)
   const side = piece.size.width - 2 * s
   if (!(side > 0)) return undefined
   const bar = (kind: Kind): Billet => ({
@@ -101,4 +103,27 @@ function sharesIn(
   }
   const whole = Object.values(sum).reduce((a, b) => a + b, 0)
   return Object.fromEntries(Object.entries(sum).map(([steel, area]) => [steel, area / whole]))
+}
+
+/** How far a triangle's apex has come from the middle of the bar it was cut from. */
+export function apexOf(kerf: number, cleanUp: number): number {
+  return Math.SQRT2 * (kerf / 2 + cleanUp)
+}
+
+/**
+ * The four triangles of the new bar, from +y round: back into the two pieces they were sawn from. A
+ * triangle to the right or left has its layers running to the middle, one above or below has them
+ * across.
+ */
+export function trianglesFrom(given: {
+  readonly lay: Kind
+  readonly side: number
+  /** From the start of one piece to that of the next, m. */
+  readonly apart: number
+  readonly apex: number
+}): readonly (Warp | undefined)[][] {
+  const out = shift({ y: given.side / 4 + given.apex })
+  const opposite =
+    given.lay === 'radial' ? [undefined, turn('over')] : [turn('quarter'), turn('quarter-back')]
+  return [0, 1, 2, 3].map((k) => [out, opposite[k >> 1], along((k % 2) * given.apart)])
 }

@@ -19,6 +19,7 @@ import { type Loss, operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { saw } from '../saw.ts'
 import { featuresToCome, isOutlined, isShaped, noPiece, stockVolume } from '../shaped.ts'
+import { skinned, stays } from '../movement.ts'
 
 const parameters = declare({
   leave: {
@@ -105,6 +106,7 @@ export const grindToShape = operation({
         volume,
         build: groundBuild(peeled, bar, piece, leave, densities),
         made: [...(bar.made ?? []), 'shape'],
+        hollow: undefined,
       },
       bar,
     )
@@ -129,8 +131,15 @@ export const grindToShape = operation({
     }
     return ok([blankFor(before, piece, values, shop)])
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after, { shop, piece }) {
+    if (!piece) return stays
+    const { bar } = cutOff(
+      before,
+      blankFor(before, piece, values, shop).length,
+      shop.kerf,
+      UNWEIGHED,
+    )
+    return skinned(bar, after)
   },
 })
 

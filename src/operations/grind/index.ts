@@ -2,11 +2,13 @@ import { type Problem, failed, ok } from '#problem'
 import { type Axis, SAME_LENGTH, boxVolume } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import type { Shop } from '#shop'
 import { type Billet, barVolume, flatAxis } from '#billet'
 import { type Off, lossBetween, takeOff } from '../fire.ts'
 import { layersLost } from '../forge-in-heats.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
+import { moving, peeled } from '../movement.ts'
 
 const parameters = declare({
   faces: {
@@ -70,6 +72,30 @@ function facesOf(name: string) {
   return grinds[name]
 }
 
+interface Ground {
+  readonly faces: string
+  readonly off?: number
+  readonly to?: number
+}
+
+/** Off each flat face where a thickness is ground to, else off each face named. */
+function thicknessOff(before: Billet, { faces, off, to }: Ground, shop: Shop): number {
+  const flat = facesOf(faces).filter(([axis]) => axis === 'z').length
+  return to !== undefined ? Math.max(0, before.size.height - to) / flat : (off ?? shop.cleanUp)
+}
+
+function offOf(before: Billet, values: Ground, shop: Shop): Partial<Record<Axis, Off>> {
+  const each = thicknessOff(before, values, shop)
+  const off: Partial<Record<Axis, Off>> = {}
+  for (const [axis, side] of facesOf(values.faces))
+    off[axis] = {
+      ...{ low: 0, high: 0 },
+      ...off[axis],
+      [side]: axis === 'z' || values.to === undefined ? each : shop.cleanUp,
+    }
+  return off
+}
+
 /** Grinds faces clean, flat, or to a thickness. */
 export const grind = operation({
   name: 'grind',
@@ -114,19 +140,9 @@ export const grind = operation({
         try: [`grind to less than ${show(before.size.height)}`, 'draw out less before'],
       })
     }
-    const each =
-      values.to !== undefined
-        ? Math.max(0, before.size.height - values.to) / flat
-        : (values.off ?? shop.cleanUp)
-    const off: Partial<Record<Axis, Off>> = {}
-    for (const [axis, side] of faces)
-      off[axis] = {
-        ...{ low: 0, high: 0 },
-        ...off[axis],
-        [side]: axis === 'z' || values.to === undefined ? each : shop.cleanUp,
-      }
+    const off = offOf(before, values, shop)
     const done = takeOff(before, off, 'ground', densities)
-    if (!done) return failed(groundAway(each, before))
+    if (!done) return failed(groundAway(thicknessOff(before, values, shop), before))
     const level = values.level && before.shape === 'cut' ? levelled(before, done.after) : done.after
     if (!level) return failed(reliefLeft(before, done.after))
     const loss = lossBetween(before, level, 'ground', densities)
@@ -143,8 +159,8 @@ export const grind = operation({
       }),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, _after, { shop }) {
+    return moving([peeled(offOf(before, values, shop))])
   },
 })
 
@@ -152,7 +168,12 @@ export const grind = operation({
 function levelled(before: Billet, after: Billet): Billet | undefined {
   const volume = boxVolume(after.size)
   return volume <= before.volume * (1 + 1e-9)
-    ? { ...after, shape: 'rectangle', volume: barVolume(after.size, 'rectangle') }
+    ? {
+        ...after,
+        shape: 'rectangle',
+        volume: barVolume(after.size, 'rectangle'),
+        hollow: undefined,
+      }
     : undefined
 }
 

@@ -4,6 +4,7 @@ import { operation, step } from '../operation.ts'
 import { plaqueWithGroove, shapedPlaque } from '../sample-pieces.ts'
 import { takeFeatures } from '../features.ts'
 import { noPiece } from '../shaped.ts'
+import { stays } from '../movement.ts'
 
 const parameters = declare({
   only: {
@@ -71,7 +72,7 @@ export const groove = operation({
     )
   },
   movement() {
-    return { warps: [] }
+    return stays
   },
 })
 

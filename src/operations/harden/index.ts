@@ -5,6 +5,7 @@ import type { Billet } from '#billet'
 import { operation } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { EUTECTOID, treat } from '../treat.ts'
+import { skinned } from '../movement.ts'
 
 const parameters = declare({
   temperature: {
@@ -86,8 +87,8 @@ export const harden = operation({
       notes: [straight, 'Try the edge with a file, then temper it the same hour.'],
     })
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], _values, after) {
+    return skinned(before, after)
   },
 })
 

@@ -1,12 +1,13 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { type Billet, flatAxis, wholeCount } from '#billet'
+import { type Billet, flatAxis, wholeCount, type GrooveRow, type Hollow } from '#billet'
 import { type Cut, cutOut } from '../cut-out.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { unwelded } from '../welds.ts'
 import { grooveShape } from './groove-shape.ts'
+import { stays } from '../movement.ts'
 
 const parameters = declare({
   depth: {
@@ -111,7 +112,8 @@ export const ladder = operation({
       widthAt: shape.widthAt,
     })
     const cuts = sides === 'top' ? [face('top')] : [face('top'), face('bottom')]
-    const { after, loss } = cutOut(before, cuts, 'laddered', 'cut out', densities)
+    const { after: cut, loss } = cutOut(before, cuts, 'laddered', 'cut out', densities)
+    const after: Billet = { ...cut, hollow: groovesIn(before, values, shape.area * number) }
     const thickness = height / Math.max(1, wholeCount(before.build).merged)
     const crossed = flatAxis(before.build) === 'z' ? Math.round(depth / thickness) : undefined
     const level = after.volume / (length * before.size.width)
@@ -129,9 +131,40 @@ export const ladder = operation({
     )
   },
   movement() {
-    return { notYet: 'drawn with the pattern' }
+    return stays
   },
 })
+
+/** The grooves of both faces as shares of the bar; `area` cut from one face along the whole bar. */
+function groovesIn(
+  { size: { length, height } }: Billet,
+  {
+    depth,
+    width,
+    pitch,
+    ends,
+    form,
+    sides,
+  }: Sizes & {
+    readonly form: GrooveRow['shape']
+    readonly sides: 'offset' | 'opposite' | 'top'
+  },
+  area: number,
+): Hollow {
+  const row = (first: number): GrooveRow => ({
+    shape: form,
+    depth: depth / height,
+    width: width / length,
+    pitch: pitch / length,
+    mean: area / (length * height),
+    first: (ends + first) / length,
+    from: ends / length,
+    to: 1 - ends / length,
+  })
+  const top = row(pitch / 2)
+  if (sides === 'top') return { form: 'grooved', top }
+  return { form: 'grooved', top, bottom: row(sides === 'offset' ? pitch : pitch / 2) }
+}
 
 /** Share of the bar's width that a groove across it meets: all of a bar with flat faces. */
 function fillOf(bar: Billet): number {

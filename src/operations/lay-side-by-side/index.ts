@@ -1,7 +1,7 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import type { Billet } from '#billet'
+import { type Billet, type Hollow } from '#billet'
 import { sumLosses } from '../fire.ts'
 import { layTogether, toOneSide } from '../join.ts'
 import { lengthenToMeet } from '../lengthen.ts'
@@ -11,6 +11,7 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { alike, longEnough, saw, sawnLength } from '../saw.ts'
 import { cleanUp, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
+import { along, input, laid, meeting, through } from '../movement.ts'
 
 const parameters = declare({
   row: {
@@ -84,7 +85,7 @@ export const laySideBySide: Operation = operation({
       return { ...piece, size: { ...piece.size, length } }
     })
     const level = toOneSide(inOrder, 'z', densities)
-    const laid = layTogether(
+    const together = layTogether(
       level.pieces,
       {
         axis: 'y',
@@ -94,13 +95,17 @@ export const laySideBySide: Operation = operation({
       },
       densities,
     )
-    if (laid.problems) return laid
+    if (together.problems) return together
     const round = inOrder.some((bar) => bar.shape === 'round' || bar.shape === 'octagon')
     return ok(
-      step(laid.ok.after, {
-        losses: sumLosses([...losses, ...level.losses, laid.ok.ground]),
+      step(round ? { ...together.ok.after, hollow: rodsIn(level.pieces) } : together.ok.after, {
+        losses: sumLosses([...losses, ...level.losses, together.ok.ground]),
         setAside,
-        warnings: [...level.warnings, ...laid.ok.warnings, ...(round ? [gaps(laid.ok.after)] : [])],
+        warnings: [
+          ...level.warnings,
+          ...together.ok.warnings,
+          ...(round ? [gaps(together.ok.after)] : []),
+        ],
         notes: ['Lay mark to mark: one bar turned the wrong way makes another pattern.'],
       }),
     )
@@ -126,10 +131,31 @@ export const laySideBySide: Operation = operation({
     )
     return short ? failed(short) : longEnough(before, needed)
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement(before, values, after, { shop }) {
+    const names = [...barsByName(before, othersIn(values.row)).keys()]
+    const apart = after.size.length + (values.kerf ?? shop.kerf)
+    const cut = new Map<string, number>()
+    const pieces = rowOf(values.row, before).map((name) => {
+      const which = names.indexOf(name)
+      const k = cut.get(name) ?? 0
+      cut.set(name, k + 1)
+      return { side: before[which].size.width, from: through([along(k * apart)], input(which)) }
+    })
+    return laid('y', meeting(pieces, values.cleanUp ?? shop.cleanUp))
   },
 })
+
+/** Where each rod lies in the row: what its box leaves open. */
+function rodsIn(pieces: readonly Billet[]): Hollow {
+  const whole = pieces.reduce((sum, piece) => sum + piece.size.width, 0)
+  let at = 0
+  const rods = pieces.map(({ size, shape }) => {
+    const from = at
+    at += size.width / whole
+    return { from, to: at, section: shape === 'cut' ? 'rectangle' : shape } as const
+  })
+  return { form: 'rods', rods }
+}
 
 /** A width or height that more length cannot bring. */
 function sidesShort(

@@ -4,6 +4,7 @@ import { declare } from '#parameters'
 import { operation } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { EUTECTOID, treat } from '../treat.ts'
+import { skinned } from '../movement.ts'
 
 const parameters = declare({
   cycles: {
@@ -80,8 +81,8 @@ export const normalise = operation({
       notes: ['Hang it straight in still air; let it go black before the next heat.'],
     })
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], _values, after) {
+    return skinned(before, after)
   },
 })
 

@@ -8,6 +8,7 @@ import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { shapedPlaque } from '../sample-pieces.ts'
 import { featuresToCome, isShaped, stockLeft, withMade } from '../shaped.ts'
+import { skinned } from '../movement.ts'
 
 const parameters = declare({
   grit: {
@@ -74,8 +75,8 @@ export const polish = operation({
       }),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], _values, after) {
+    return skinned(before, after)
   },
 })
 

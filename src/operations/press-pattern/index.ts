@@ -1,7 +1,16 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { type Billet, flatAxis, wholeCount, worked } from '#billet'
+import { draw } from '#warp'
+import {
+  type Billet,
+  flatAxis,
+  wholeCount,
+  worked,
+  UNWEIGHED,
+  type GrooveRow,
+  type Hollow,
+} from '#billet'
 import { emblemFromMeasures } from '#forming'
 import { judgePressed } from '../judge-pressed.ts'
 import { workedAt } from '../metal-worked.ts'
@@ -10,6 +19,10 @@ import { samplePack } from '../samples.ts'
 import { biteOn, spreadOf } from '../spread.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
+import { along, moving } from '../movement.ts'
+import { burn } from '../fire.ts'
+import { levelled, waveOf } from '../closing.ts'
+import { pressedRidges } from './ridges.ts'
 
 const parameters = declare({
   depth: {
@@ -103,6 +116,7 @@ export const pressPattern = operation({
         height: bar.size.height,
       },
       temper: 'as forged',
+      hollow: ridgesIn(bar, values, grows ** (1 - s), sunk / level),
       build: worked(
         `pressed with ${dies === 'interlocking' ? 'interlocking' : 'patterned'} dies`,
         bar.build,
@@ -152,10 +166,53 @@ export const pressPattern = operation({
       smithy,
     )?.judged
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after) {
+    const burnt = (before.size.height - after.size.height) / 2
+    const bar = burn(before, burnt, UNWEIGHED)?.after ?? before
+    const level = levelled(bar)
+    const flat = after.volume / (after.size.length * after.size.width)
+    const factors = {
+      length: after.size.length / level.size.length,
+      width: after.size.width / level.size.width,
+    }
+    const through = values.dies === 'interlocking'
+    // Between dies that interlock the bar is thinned; under the others it keeps its height beside them.
+    const spread = draw({ ...factors, height: through ? flat / level.size.height : 1 })
+    const hollow = after.hollow
+    const bent =
+      hollow?.form === 'waved'
+        ? [waveOf(after.size, hollow, -1)]
+        : pressedRidges(after.size, values)
+    return moving([...bent, spread, ...level.warps, along(burnt)], {
+      ...(level.fill === undefined ? {} : { fill: level.fill }),
+      ...(through ? {} : { onTheWhole: true as const }),
+    })
   },
 })
+
+/** What the dies leave open in the box: `longer` the bar has grown, `sunk` of its thickness pressed aside. */
+function ridgesIn(
+  { size: { length, height } }: Billet,
+  { depth, pitch, dies }: { readonly depth: number; readonly pitch: number; readonly dies: string },
+  longer: number,
+  sunk: number,
+): Hollow {
+  const apart = pitch / (length * longer)
+  if (dies === 'interlocking') return { form: 'waved', pitch: apart, rise: sunk }
+  const row: GrooveRow = {
+    shape: 'ridges',
+    depth: depth / height,
+    width: apart,
+    pitch: apart,
+    mean: sunk / (dies === 'both' ? 2 : 1),
+    first: apart / 2,
+    from: 0,
+    to: 1,
+  }
+  return dies === 'both'
+    ? { form: 'grooved', top: row, bottom: row }
+    : { form: 'grooved', top: row }
+}
 
 /** Under a die that does not interlock the bend dies away as exp(−2π·depth/figure) (elastic half-space form, from memory). */
 function fades({ dies, pitch, depth }: { dies: string; pitch: number; depth: number }): Problem[] {

@@ -1,6 +1,7 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { restack as restackWarp } from '#warp'
 import { type Billet, type Turn, barVolume, layered, outermost, solid, turnBuild } from '#billet'
 import { takeOff } from '../fire.ts'
 import { layTogether } from '../join.ts'
@@ -9,6 +10,7 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { alike, saw } from '../saw.ts'
 import { cleanUp, crop, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
+import { along, input, moving } from '../movement.ts'
 
 const parameters = declare({
   pieces: { form: 'count', min: 2, max: 64, help: 'How many pieces the bar is cut into' },
@@ -60,6 +62,14 @@ const turns: Readonly<Record<string, Turn | undefined>> = {
     z: { was: 'z', reversed: true },
   },
 }
+
+/** The same as the map of a restack calls them. */
+const words = {
+  straight: 'straight',
+  'rolled over': 'over',
+  'end for end': 'ends',
+  folded: 'folded',
+} as const
 
 /** Five layers that cross a bar of this length, mm. */
 function acrossTheBar(length: number) {
@@ -175,8 +185,22 @@ export const restack = operation({
       step(after, { losses: [cropped.loss, sawn.kerf, ground], added, taken, warnings, notes }),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after, { shop }) {
+    const n = values.pieces
+    const { between } = values
+    const stacked = restackWarp({
+      pieces: n,
+      length: after.size.length,
+      height: before.size.height,
+      kerf: values.kerf ?? shop.kerf,
+      grind: values.cleanUp ?? shop.cleanUp,
+      extra: between === undefined ? 0 : values.sheet,
+      turn: words[values.lay],
+    })
+    const sheet =
+      between === undefined ? [] : [{ layers: [{ steel: between, thickness: values.sheet }] }]
+    const pieces = Array.from({ length: n }, () => input(0))
+    return moving([stacked, along(values.crop ?? shop.crop)], { branches: [...pieces, ...sheet] })
   },
 })
 

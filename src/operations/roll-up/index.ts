@@ -2,11 +2,15 @@ import { type Problem, failed, ok } from '#problem'
 import { SAME_LENGTH } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { type Billet, type Build, type Turn, solid, turnBuild, worked } from '#billet'
+import { roll as rollWarp } from '#warp'
+import { type Billet, type Build, type Turn, solid, turnBuild, worked, UNWEIGHED } from '#billet'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { warm } from '../warm.ts'
 import { unwelded, youngWelds } from '../welds.ts'
+import { along, input, moving } from '../movement.ts'
+import { burn } from '../fire.ts'
+import { levelled } from '../closing.ts'
 
 const parameters = declare({
   core: {
@@ -96,6 +100,7 @@ export const rollUp = operation({
       temper: 'as forged',
       worked: 1,
       spare: before.spare === 'y' ? 'x' : 'z',
+      hollow: values.coreSteel ? undefined : { form: 'eye', radius: r0 / radius },
     }
     const mass = rod * (densities[values.coreSteel ?? ''] ?? 0)
     const steel = values.coreSteel
@@ -140,8 +145,21 @@ export const rollUp = operation({
     if (values.core === undefined) return failed(tooSmall('height', height))
     return ok([{ length, width, height: area / ((length - skin) * fill) + skin }])
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after, { shop }) {
+    const scale = values.heats * shop.forgingScale
+    const strip = burn(before, scale, UNWEIGHED)?.after ?? before
+    const { length, width } = strip.size
+    const thickness = strip.volume / (length * width)
+    const core = (values.core ?? 2 * before.size.height) / 2
+    const steel = values.coreSteel
+    const level = levelled(strip)
+    return moving([rollWarp({ core, thickness, width }), ...level.warps, along(scale)], {
+      branches: [input(0)],
+      ...(steel === undefined ? {} : { below: { layers: [{ steel, thickness: 2 * core }] } }),
+      ...(level.fill === undefined ? {} : { fill: level.fill }),
+      // The strip ends somewhere in its outermost turn; drawn round, that turn is whole.
+      beyond: Math.PI * after.size.width,
+    })
   },
 })
 

@@ -3,6 +3,7 @@ import { declare } from '#parameters'
 import { type Turn, turnBuild } from '#billet'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
+import { moving, turned } from '../movement.ts'
 
 const ways = {
   over: {
@@ -53,7 +54,7 @@ export const roll = operation({
     const by: Turn = ways[values.way]
     return ok(
       step(
-        { ...before, build: turnBuild(before.build, by) },
+        { ...before, build: turnBuild(before.build, by), hollow: undefined },
         {
           notes: [
             'Metal can be turned, never mirrored: a twisted bar keeps its hand whichever way it is rolled.',
@@ -65,7 +66,7 @@ export const roll = operation({
   backward(demand) {
     return ok([demand])
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values) {
+    return moving([turned(ways[values.way], before.size)])
   },
 })

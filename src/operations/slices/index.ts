@@ -1,6 +1,7 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { slices as sliceWarp } from '#warp'
 import { type Billet, type Turn, turnBuild, turnSize } from '#billet'
 import { sumLosses, takeOff } from '../fire.ts'
 import { layTogether } from '../join.ts'
@@ -10,6 +11,7 @@ import { alike, saw } from '../saw.ts'
 import { planSlices, slicingParameters, workBackSlices } from '../slicing.ts'
 import { cleanUp, crop, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
+import { along, moving, stays } from '../movement.ts'
 
 const parameters = declare({
   ...slicingParameters,
@@ -105,8 +107,19 @@ export const slices: Operation = operation({
       slices.forward([bar], values as never, smithy),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, _after, { shop }) {
+    const crop = values.crop ?? shop.crop
+    const kerf = values.kerf ?? shop.kerf
+    const planned = planSlices(before.size.length, { ...values, crop, kerf }).ok
+    if (!planned) return stays
+    const laid = sliceWarp({
+      ...planned,
+      kerf,
+      height: before.size.height,
+      grind: values.cleanUp ?? shop.cleanUp,
+      faces: values.lay === 'bookmatched' ? 'alternate' : 'one',
+    })
+    return moving([laid, along(crop)])
   },
 })
 

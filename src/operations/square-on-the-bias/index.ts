@@ -1,13 +1,14 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { worked } from '#billet'
-import { forgeInHeats, heatsFor } from '../forge-in-heats.ts'
+import { worked, type Billet } from '#billet'
+import { forgeInHeats, heatsFor, type ForgingAim } from '../forge-in-heats.ts'
 import { judgeSqueezing } from '../judge.ts'
-import { operation } from '../operation.ts'
+import { operation, type Smithy } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { corners } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
+import { movedInHeats } from '../movement-in-heats.ts'
 
 const parameters = declare({
   side: {
@@ -63,18 +64,9 @@ export const squareOnBias = operation({
         try: [`ask for ${show(same)} or less`, 'start from a larger bar'],
       })
     }
-    const { shop } = smithy
-    const heats = values.heats ?? heatsFor(Math.hypot(width, height) / side, smithy)
     const done = forgeInHeats(
       { ...before, build: worked('squared on the bias', before.build) },
-      {
-        height: side,
-        width: side,
-        purpose: 'forge',
-        heats,
-        temperature: shop.forgingHeat,
-        scale: shop.forgingScale,
-      },
+      aimOf(before, values, smithy),
       smithy,
     )
     if (done.problems) return done
@@ -99,8 +91,8 @@ export const squareOnBias = operation({
       smithy,
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, _after, smithy) {
+    return movedInHeats(before, aimOf(before, values, smithy), smithy, { onCorner: true })
   },
 })
 
@@ -118,3 +110,19 @@ function uneven(width: number, height: number): Problem[] {
 }
 
 const show = (m: number) => printQuantity(m, 'length')
+
+function aimOf(
+  { size: { width, height } }: Billet,
+  values: { readonly side?: number; readonly heats?: number },
+  smithy: Smithy,
+): ForgingAim {
+  const side = values.side ?? Math.sqrt(width * height)
+  return {
+    height: side,
+    width: side,
+    purpose: 'forge',
+    heats: values.heats ?? heatsFor(Math.hypot(width, height) / side, smithy),
+    temperature: smithy.shop.forgingHeat,
+    scale: smithy.shop.forgingScale,
+  }
+}

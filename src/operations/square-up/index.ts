@@ -1,13 +1,13 @@
 import { failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { barVolume, worked } from '#billet'
-import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
-import { operation } from '../operation.ts'
+import { barVolume, worked, type Billet } from '#billet'
+import { forgeInHeats, meanHeight, type ForgingAim } from '../forge-in-heats.ts'
+import { operation, type Smithy } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { judgeDrawn } from '../squeezes.ts'
-import { straightTo } from '../straight.ts'
 import { unwelded, youngOnEdge } from '../welds.ts'
+import { movedInHeats } from '../movement-in-heats.ts'
 
 const parameters = declare({
   side: {
@@ -45,10 +45,7 @@ export const squareUp = operation({
   forward([before], values, smithy) {
     const loose = unwelded(before, 'squaring up')
     if (loose) return failed(loose)
-    const area = barVolume(
-      { ...before.size, length: 1, height: meanHeight(before) },
-      section(before.shape),
-    )
+    const area = areaOf(before)
     const side = values.side ?? Math.sqrt(area)
     if (side * side > area * 1.0001) {
       return failed({
@@ -64,28 +61,15 @@ export const squareUp = operation({
     }
     const round = before.shape === 'octagon' || before.shape === 'round'
     const bar = round ? { ...before, build: worked('squared from round', before.build) } : before
-    const { shop } = smithy
-    const done = forgeInHeats(
-      bar,
-      {
-        height: side,
-        width: side,
-        section: 'rectangle',
-        purpose: 'forge',
-        heats: values.heats,
-        temperature: shop.forgingHeat,
-        scale: shop.forgingScale,
-      },
-      smithy,
-    )
+    const done = forgeInHeats(bar, aimOf(before, values, smithy), smithy)
     if (done.problems) return done
     return ok({ ...done.ok, warnings: [...done.ok.warnings, ...youngOnEdge(before)] })
   },
   force([before], _values, step, smithy) {
     return judgeDrawn(before, step, smithy)
   },
-  movement([before], _values, after) {
-    return straightTo(before, after)
+  movement([before], values, _after, smithy) {
+    return movedInHeats(before, aimOf(before, values, smithy), smithy)
   },
 })
 
@@ -94,3 +78,24 @@ function section(shape: 'rectangle' | 'octagon' | 'round' | 'cut') {
 }
 
 const show = (m: number) => printQuantity(m, 'length')
+
+function aimOf(
+  before: Billet,
+  { side = Math.sqrt(areaOf(before)), heats }: { readonly side?: number; readonly heats?: number },
+  { shop }: Smithy,
+): ForgingAim {
+  return {
+    height: side,
+    width: side,
+    section: 'rectangle',
+    purpose: 'forge',
+    heats,
+    temperature: shop.forgingHeat,
+    scale: shop.forgingScale,
+  }
+}
+
+/** Of the section, level. */
+function areaOf(before: Billet): number {
+  return barVolume({ ...before.size, length: 1, height: meanHeight(before) }, section(before.shape))
+}

@@ -2,6 +2,7 @@ import { failed, ok } from '#problem'
 import { declare } from '#parameters'
 import { type Billet, type Densities, type Layer, barVolume, layered, massesOf } from '#billet'
 import { type Stock, operation, step } from '../operation.ts'
+import { layoutOf, startingFrom } from '../layout.ts'
 
 const parameters = declare({
   sheets: {
@@ -133,8 +134,8 @@ export const stack = operation({
   backward() {
     return ok([])
   },
-  movement() {
-    return { warps: [] }
+  movement(_before, _values, after) {
+    return startingFrom(layoutOf(after.build, after.size))
   },
 })
 

@@ -10,6 +10,8 @@ import { isShaped, noPiece, stockBurnt, withMade } from '../shaped.ts'
 import { warm } from '../warm.ts'
 import { faceOf } from './emblem.ts'
 import { judgeStamping } from './impression.ts'
+import { along, moving, stays } from '../movement.ts'
+import { pressedBox } from '../pressed-box.ts'
 
 const parameters = declare({
   temperature: {
@@ -175,8 +177,15 @@ export const stamp = operation({
       smithy,
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after, { piece }) {
+    const box = piece?.edges.stamp
+    if (!piece || !box) return stays
+    const burnt = (before.size.length - after.size.length) / 2
+    const stock = Math.max(0, (after.size.height - piece.size.height) / 2)
+    const depth = (values.depth ?? box.depth + stock) - box.depth * (1 - box.share)
+    const x = (after.size.length - piece.size.length) / 2 + box.at.x
+    const pressed = pressedBox({ ...box, at: { x, y: box.at.y }, depth }, after.size.height / 2)
+    return moving([pressed, along(burnt)], { onTheWhole: true })
   },
 })
 

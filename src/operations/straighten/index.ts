@@ -4,6 +4,7 @@ import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { stockBurnt } from '../shaped.ts'
 import { warm } from '../warm.ts'
+import { skinned } from '../movement.ts'
 
 const parameters = declare({
   when: {
@@ -85,8 +86,8 @@ export const straighten = operation({
       }),
     )
   },
-  movement([before], values) {
-    return values.when === 'hot' && before ? { notYet: 'drawn with the pattern' } : { warps: [] }
+  movement([before], _values, after) {
+    return skinned(before, after)
   },
 })
 

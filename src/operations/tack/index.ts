@@ -4,6 +4,7 @@ import { declare } from '#parameters'
 import type { Billet } from '#billet'
 import { operation, step } from '../operation.ts'
 import { loose, samplePack } from '../samples.ts'
+import { stays } from '../movement.ts'
 
 const parameters = declare({
   how: {
@@ -68,7 +69,7 @@ export const tack = operation({
     return ok(step(after, { warnings, notes }))
   },
   movement() {
-    return { warps: [] }
+    return stays
   },
 })
 

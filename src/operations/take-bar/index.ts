@@ -3,6 +3,7 @@ import { declare } from '#parameters'
 import { type Billet, barVolume, massesOf, solid } from '#billet'
 import { operation, step } from '../operation.ts'
 import { sectionOptions } from '../usual.ts'
+import { layoutOf, startingFrom } from '../layout.ts'
 
 const side = { form: 'quantity', of: 'length', min: 5e-4, max: 0.5 } as const
 
@@ -66,7 +67,7 @@ export const takeBar = operation({
   backward() {
     return ok([])
   },
-  movement() {
-    return { warps: [] }
+  movement(_before, _values, after) {
+    return startingFrom(layoutOf(after.build, after.size))
   },
 })

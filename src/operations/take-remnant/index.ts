@@ -5,6 +5,7 @@ import { declare } from '#parameters'
 import { type Billet, type Layer, barVolume, layered, massOf, massesOf, worked } from '#billet'
 import { type Stock, operation, step } from '../operation.ts'
 import { sectionOptions } from '../usual.ts'
+import { layoutOf, startingFrom } from '../layout.ts'
 
 const side = { form: 'quantity', of: 'length', min: 5e-4, max: 0.5 } as const
 
@@ -171,8 +172,8 @@ export const takeRemnant = operation({
   backward() {
     return ok([])
   },
-  movement() {
-    return { warps: [] }
+  movement(_before, _values, after) {
+    return startingFrom(layoutOf(after.build, after.size))
   },
 })
 

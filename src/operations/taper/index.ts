@@ -1,6 +1,7 @@
 import { failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { taper as taperWarp } from '#warp'
 import { type Billet, filled } from '#billet'
 import { heatsFor } from '../forge-in-heats.ts'
 import { barOf, judgeSqueezing } from '../judge.ts'
@@ -9,6 +10,8 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { tapered } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
+import { along, moving } from '../movement.ts'
+import { unevennessOf } from '../uneven.ts'
 
 const parameters = declare({
   over: {
@@ -135,8 +138,24 @@ export const taper = operation({
       smithy,
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after, { shop }) {
+    const burnt = (before.size.height - after.size.height) / 2
+    const { length, width, height } = after.size
+    const over = Math.min(values.over ?? length, length)
+    const [w, h] = [
+      Math.min(values.endWidth ?? before.size.width, width),
+      Math.min(values.endHeight, height),
+    ]
+    // How far along the taper each of many places is.
+    const share = Array.from({ length: 1001 }, (_, i) =>
+      Math.max(0, ((i / 1000) * length - (length - over)) / over),
+    )
+    const tapered = taperWarp({
+      ...{ width, height, length },
+      widths: share.map((s) => width + s * (w - width)),
+      heights: share.map((s) => height + s * (h - height)),
+    })
+    return moving([tapered, along(burnt)], { uneven: unevennessOf(shop) })
   },
 })
 

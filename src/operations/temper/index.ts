@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
+import { stays } from '../movement.ts'
 
 const parameters = declare({
   temperature: {
@@ -69,6 +70,6 @@ export const temper = operation({
     )
   },
   movement() {
-    return { warps: [] }
+    return stays
   },
 })

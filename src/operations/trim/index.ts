@@ -4,6 +4,7 @@ import { declare } from '#parameters'
 import { takeFlats } from '../flats.ts'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
+import { stays } from '../movement.ts'
 
 const parameters = declare({
   sides: {
@@ -53,7 +54,7 @@ export const trim = operation({
     )
   },
   movement() {
-    return { notYet: 'drawn with the pattern' }
+    return stays
   },
 })
 

@@ -4,6 +4,7 @@ import { declare } from '#parameters'
 import { type Turn, turnBuild, turnSize } from '#billet'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
+import { moving, turned } from '../movement.ts'
 
 const turns = {
   'on edge': { x: { was: 'x' }, y: { was: 'z' }, z: { was: 'y', reversed: true } },
@@ -45,6 +46,7 @@ export const turn = operation({
       ...before,
       size: turnSize(before.size, by),
       build: turnBuild(before.build, by),
+      hollow: undefined,
       spare: spare ?? before.spare,
     }
     return ok(step(after))
@@ -56,7 +58,7 @@ export const turn = operation({
       size[axisLength[by[axis].was]] = demand[axisLength[axis]]
     return ok([size])
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values) {
+    return moving([turned(turns[values.to], before.size)])
   },
 })

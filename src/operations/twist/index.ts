@@ -1,11 +1,13 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { twist as twistWarp, twistZones } from '#warp'
 import { type Billet, wholeCount, worked } from '#billet'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
+import { along, moving } from '../movement.ts'
 
 const parameters = declare({
   pitch: {
@@ -167,7 +169,7 @@ export const twist = operation({
       bar.shape === 'rectangle' ? Math.hypot(bar.size.width, bar.size.height) / 2 : radius
     const shear = (2 * Math.PI * radius) / pitch
     const after: Billet = {
-      ...envelope(bar, turns),
+      ...envelope(bar, turns, values, zonesOf(before, values)),
       temper: 'as forged',
       build: worked(`twisted ${values.hand}, ${show(pitch)} pitch`, bar.build),
     }
@@ -193,13 +195,22 @@ export const twist = operation({
       }),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after) {
+    const burnt = (before.size.length - after.size.length) / 2
+    return moving([twistOf(before, values, after.size.length, burnt), along(burnt)], {
+      // Its eight corners turn with it; the account goes on with the section as it was.
+      ...(after.shape === 'octagon' ? { beyond: 0.042 * after.size.width } : {}),
+    })
   },
 })
 
 /** A bar with corners, twisted, fills a wider box: the widest its section gets on the way round. */
-function envelope(bar: Billet, turns: number): Billet {
+function envelope(
+  bar: Billet,
+  turns: number,
+  { startPhase }: Zoned,
+  zones: readonly TwistZone[],
+): Billet {
   if (bar.shape !== 'rectangle') return bar
   const { width: w, height: h } = bar.size
   const angle = Math.abs(turns) * 2 * Math.PI
@@ -208,7 +219,81 @@ function envelope(bar: Billet, turns: number): Billet {
     const at = Math.min(angle, widest)
     return a * Math.cos(at) + b * Math.sin(at)
   }
-  return { ...bar, shape: 'cut', size: { ...bar.size, width: side(w, h), height: side(h, w) } }
+  const size = { ...bar.size, width: side(w, h), height: side(h, w) }
+  const burnt = (zones[0].whole - bar.size.length) / 2
+  const share = (x: number) => Math.min(1, Math.max(0, (x - burnt) / bar.size.length))
+  return {
+    ...bar,
+    shape: 'cut',
+    size,
+    hollow: {
+      form: 'twisted',
+      width: w / size.width,
+      height: h / size.height,
+      phase: startPhase / (2 * Math.PI),
+      zones: zones.map(({ from, to, turns: by }) => ({
+        from: share(from),
+        to: share(to),
+        turns: by,
+      })),
+    },
+  }
+}
+
+interface Zoned {
+  readonly pitch?: number
+  readonly turn?: number
+  readonly hand: 'right' | 'left' | 'alternating'
+  readonly startPhase: number
+  readonly zones: number
+  readonly gap: number
+  readonly ends: number
+}
+
+/** A twisted zone of a bar `whole` long, m, and the turns made in it, right-hand positive. */
+interface TwistZone {
+  readonly from: number
+  readonly to: number
+  readonly turns: number
+  readonly whole: number
+}
+
+function zonesOf({ size: { length } }: Billet, values: Zoned): readonly TwistZone[] {
+  const { zones, gap, ends, hand } = values
+  const zone = (length - 2 * ends - (zones - 1) * gap) / zones
+  const turns = values.turn !== undefined ? values.turn / (2 * Math.PI) : (values.pitch ?? 0) * zone
+  return Array.from({ length: zones }, (_, i) => {
+    const from = ends + i * (zone + gap)
+    const left = hand === 'left' || (hand === 'alternating' && i % 2 === 1)
+    return { from, to: from + zone, turns: left ? -turns : turns, whole: length }
+  })
+}
+
+/** The twist as a map of the bar after it, whose start has been burnt back. */
+function twistOf(before: Billet, values: Zoned, length: number, burnt: number) {
+  const zones = zonesOf(before, values)
+  const phase = values.startPhase / (2 * Math.PI)
+  const [{ from, to, turns }] = zones
+  if (zones.length === 1 && values.ends === 0) {
+    const rate = turns / (to - from)
+    const pitch = 1 / Math.abs(rate)
+    return twistWarp({ pitch, hand: rate < 0 ? 'left' : 'right', phase: phase + rate * burnt })
+  }
+  // What was turned before the bar's new start stays turned: it is in the phase.
+  const before0 = zones.reduce((sum, z) => {
+    const gone = Math.max(0, Math.min(burnt, z.to) - z.from)
+    return sum + (z.turns * gone) / (z.to - z.from)
+  }, 0)
+  const left = zones.map((z) => {
+    const [a, b] = [Math.max(0, z.from - burnt), Math.min(length, z.to - burnt)]
+    return { from: a, to: b, turns: (z.turns * (b - a)) / (z.to - z.from) }
+  })
+  return twistZones({
+    length,
+    zones: left.filter((z) => z.to > z.from),
+    phase: phase + before0,
+    cells: 1024,
+  })
 }
 
 function corners(bar: Billet, turns: number): Problem[] {

@@ -1,6 +1,7 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { draw, taper as taperWarp } from '#warp'
 import { type Billet, stretch, worked } from '#billet'
 import { heatsFor } from '../forge-in-heats.ts'
 import { judgeSqueezing } from '../judge.ts'
@@ -9,6 +10,7 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { upsets } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
+import { along, moving } from '../movement.ts'
 
 const parameters = declare({
   by: {
@@ -113,8 +115,26 @@ export const upset = operation({
     const passes = () => upsets(over, values.by, before.size)
     return judgeSqueezing({ before, step, passes, whole: true }, smithy)
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, after) {
+    const burnt = (before.size.length - values.by - after.size.length) / 2
+    const { length, width, height } = after.size
+    const was = length + values.by
+    const over = values.over ?? was
+    const grows = Math.sqrt(over / (over - values.by))
+    if (values.over === undefined)
+      return moving([draw({ length: length / was, width: grows, height: grows }), along(burnt)])
+    const from = length - (over - values.by)
+    const sides = Array.from({ length: 1601 }, (_, i) => {
+      const into = ((i / 1600) * length - from) / (length / 1600)
+      return 1 / grows + (1 - 1 / grows) * Math.min(1, Math.max(0, into + 0.5))
+    })
+    const gathered = taperWarp({
+      ...{ width: width / grows, height: height / grows, length },
+      widths: sides.map((s) => s * width),
+      heights: sides.map((s) => s * height),
+    })
+    // Where the thick part begins the table has a slope a cell long.
+    return moving([gathered, along(burnt)], { beyond: (length / 1600) * 0.5 })
   },
 })
 

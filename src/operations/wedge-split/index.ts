@@ -1,15 +1,18 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { type Billet, flatAxis, layered, stretch, worked } from '#billet'
-import { lossBetween, sumLosses } from '../fire.ts'
-import { forgeInHeats } from '../forge-in-heats.ts'
-import { operation, step } from '../operation.ts'
+import { shear, shift } from '#warp'
+import { type Billet, flatAxis, layered, stretch, worked, UNWEIGHED } from '#billet'
+import { lossBetween, sumLosses, burn } from '../fire.ts'
+import { forgeInHeats, type ForgingAim } from '../forge-in-heats.ts'
+import { operation, step, type Smithy } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { cleanUp } from '../usual.ts'
 import { judgeDrawn } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
+import { along, input, laid, meeting, moving, through } from '../movement.ts'
+import { movedInHeats } from '../movement-in-heats.ts'
 
 const parameters = declare({
   drag: {
@@ -89,15 +92,7 @@ export const wedgeSplit = operation({
     const ground = lossBetween(split.ok.bar, halves, 'ground', densities)
     const welded = forgeInHeats(
       { ...halves, build: worked('wedge split', halves.build) },
-      {
-        height: halves.size.height,
-        width: halves.size.width * values.close,
-        purpose: 'weld',
-        heats: values.weldHeats,
-        temperature: shop.weldingHeat,
-        scale: shop.weldingScale,
-        soak: values.soak,
-      },
+      aimOf(halves, values, smithy),
       smithy,
     )
     if (welded.problems) return welded
@@ -134,8 +129,26 @@ export const wedgeSplit = operation({
     const to = { height: width, width: height }
     return judgeDrawn(lain, step, smithy, { to, heat: step.heats.length - 1 })
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, _after, smithy) {
+    const { shop } = smithy
+    const { drag, reach } = values
+    const clean = values.cleanUp ?? shop.cleanUp
+    const burnt = values.splitHeats * shop.forgingScale
+    const split = burn(before, burnt, UNWEIGHED)?.after ?? before
+    const halves = grindSplit(split, clean) ?? split
+    const { width } = split.size
+    const closed = movedInHeats(halves, aimOf(halves, values, smithy), smithy)
+    // As much is dragged in at the cut as stands out beside it: the ends keep their place in the mean.
+    const mean = ((2 * drag * reach) / width) * (1 - Math.exp(-width / (2 * reach)))
+    const dragged = moving([shear({ drag, reach }), along(burnt - mean)], { branches: [input(0)] })
+    const half = (y: number) => ({ side: width / 2, from: through([shift({ y })], dragged) })
+    const cut = laid('y', meeting([half(-width / 4), half(width / 4)], clean))
+    return {
+      ...closed,
+      ...cut,
+      warps: [...closed.warps, ...cut.warps],
+      beyond: (closed.beyond ?? 0) + Math.max(mean, drag - mean),
+    }
   },
 })
 
@@ -146,6 +159,22 @@ function feather(length: number, width: number, height: number): Billet {
     thickness: ((i % 2 === 0 ? 2 : 1) * length) / 47 / 1000,
   }))
   return { ...samplePack(length, width, height), build: layered('x', sheets) }
+}
+
+function aimOf(
+  { size }: Billet,
+  values: { readonly close: number; readonly weldHeats: number; readonly soak: number },
+  { shop }: Smithy,
+): ForgingAim {
+  return {
+    height: size.height,
+    width: size.width * values.close,
+    purpose: 'weld',
+    heats: values.weldHeats,
+    temperature: shop.weldingHeat,
+    scale: shop.weldingScale,
+    soak: values.soak,
+  }
 }
 
 /** The two split faces ground clean: the middle of the width goes, twice the clean-up. */

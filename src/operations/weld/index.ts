@@ -3,12 +3,12 @@ import { declare } from '#parameters'
 import type { Billet } from '#billet'
 import { adviseWeld, weldingRules } from '#forming'
 import { asTold } from '../as-told.ts'
-import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
+import { forgeInHeats, meanHeight, type ForgingAim } from '../forge-in-heats.ts'
 import { steelsOf } from '../metal-worked.ts'
-import { operation } from '../operation.ts'
+import { operation, type Smithy } from '../operation.ts'
 import { loose, samplePack } from '../samples.ts'
 import { judgeDrawn } from '../squeezes.ts'
-import { straightTo } from '../straight.ts'
+import { movedInHeats } from '../movement-in-heats.ts'
 
 const parameters = declare({
   close: {
@@ -68,19 +68,7 @@ export const weld = operation({
     },
   ],
   forward([before], values, smithy) {
-    const done = forgeInHeats(
-      before,
-      {
-        // Gaps between rods and in a can close first; the share is of the metal's own height.
-        height: meanHeight(before) * values.close,
-        purpose: 'weld',
-        heats: values.heats,
-        temperature: values.temperature ?? smithy.shop.weldingHeat,
-        scale: smithy.shop.weldingScale,
-        soak: values.soak ?? usualSoak(before),
-      },
-      smithy,
-    )
+    const done = forgeInHeats(before, aimOf(before, values, smithy), smithy)
     if (done.problems) return done
     const after: Billet = {
       ...done.ok.after,
@@ -119,7 +107,28 @@ export const weld = operation({
       ],
     }
   },
-  movement([before], _values, after) {
-    return straightTo(before, after)
+  movement([before], values, _after, smithy) {
+    return movedInHeats(before, aimOf(before, values, smithy), smithy)
   },
 })
+
+function aimOf(
+  before: Billet,
+  values: {
+    readonly close: number
+    readonly heats: number
+    readonly temperature?: number
+    readonly soak?: number
+  },
+  { shop }: Smithy,
+): ForgingAim {
+  return {
+    // Gaps between rods and in a can close first; the share is of the metal's own height.
+    height: meanHeight(before) * values.close,
+    purpose: 'weld',
+    heats: values.heats,
+    temperature: values.temperature ?? shop.weldingHeat,
+    scale: shop.weldingScale,
+    soak: values.soak ?? usualSoak(before),
+  }
+}

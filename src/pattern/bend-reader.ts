@@ -22,7 +22,7 @@ export interface BendReader {
 }
 
 /** The step between neighbours against the mean of their slopes, and how their slopes differ, over a half pixel. */
-function bendStage(): TailStage {
+export function bendStage(): TailStage {
   return {
     form: 'bend',
     outputs: ['left', 'up'],

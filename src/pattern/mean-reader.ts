@@ -52,4 +52,4 @@ function countNear(alongU: Numbers, alongV: Numbers, count: number): number {
 }
 
 /** g + h = 2p, cells: the near form holds to p = 1. A hair below, for the run it adds to the lesser side. */
-const NEAR = 1.99
+export const NEAR = 1.99

@@ -4,7 +4,7 @@ import { layerStage, meanStage } from './coverage-stage.ts'
 import { NEAR } from './mean-reader.ts'
 import { type Origin, type Run, type Split, fuse, stacksOf } from './origin.ts'
 import { type Weights, weighingsOf } from './tracer.ts'
-import { heightOf } from './weighing.ts'
+import type { Weighing } from './weighing.ts'
 
 /**
  * The whole tree of a pattern as text for a graphics card, made of the same graphs as the tracer's kernels.
@@ -45,15 +45,14 @@ export function patternShader(origin: Origin, options: PatternShaderOptions): Pa
     const own = end.kind === 'stack' ? weighingsOf(end, [{}])[0]! : undefined
     const tail = own && directions === 2 ? layerStage(own) : undefined
     const chain = parts.add(`${name}Run${k}`, run, directions, tail)
-    const lines = [callOf(chain, directions, tail !== undefined)]
+    const lines = [callOf(chain, directions)]
     if (end.kind === 'stack') lines.push(...leaf(stacks.indexOf(end), directions))
-    else lines.push(...splitLines(end, run, chain, directions, knots))
+    else lines.push(...splitLines(end, chain, directions, knots))
     return `  if (at == ${k}) {\n${lines.map((l) => `    ${l}`).join('\n')}\n  }`
   })
-  const rates = directions === 2 ? 'vec3 u, vec3 v' : ''
   const head =
     directions === 2
-      ? `void ${name}Trace(vec3 p, ${rates}, out vec4 trace, out float seam) {\n  trace = vec4(0.0, 0.0, 0.0, -1.0);\n  seam = 0.0;`
+      ? `void ${name}Trace(vec3 p, vec3 u, vec3 v, out vec4 trace, out float seam) {\n  trace = vec4(0.0, 0.0, 0.0, -1.0);\n  seam = 0.0;`
       : `void ${name}Move(vec3 p, out vec4 origin, out mat3 rates) {\n  origin = vec4(0.0, 0.0, 0.0, -1.0);\n  rates = mat3(1.0);\n  vec3 u = vec3(1.0, 0.0, 0.0), v = vec3(0.0, 1.0, 0.0), w = vec3(0.0, 0.0, 1.0);`
   const walk = [head, '  int at = 0;', ...blocks, '}'].join('\n')
   const means =
@@ -142,7 +141,7 @@ function inOrder(root: Run): Run[] {
 const RATES = ['u', 'v', 'w']
 
 /** The call of a chain on the walk's variables, its branches and outputs declared. */
-function callOf(chain: ShaderText, directions: number, ends: boolean): string {
+function callOf(chain: ShaderText, directions: number): string {
   const moving = 3 + 3 * directions
   const names = chain.parameters.map((parameter, i) => {
     if (i < 3) return `p.${'xyz'[i]!}`
@@ -152,7 +151,7 @@ function callOf(chain: ShaderText, directions: number, ends: boolean): string {
   const declared = names.slice(moving)
   const call = /void (\w+)\(/.exec(chain.text)![1]!
   const outs = declared.length > 0 ? `float ${declared.join(', ')}; ` : ''
-  return `${outs}${call}(${names.join(', ')});${ends ? '' : ''}`
+  return `${outs}${call}(${names.join(', ')});`
 }
 
 function leaf(stack: number, directions: 2 | 3): string[] {
@@ -163,7 +162,6 @@ function leaf(stack: number, directions: 2 | 3): string[] {
 
 function splitLines(
   split: Split,
-  run: Run,
   chain: ShaderText,
   directions: 2 | 3,
   knots: readonly Run[],
@@ -176,16 +174,75 @@ function splitLines(
           ' seam = 1.0 - (1.0 - seam) * (1.0 - s); }',
       )
   const to = (way: number) => (way < 0 ? -1 : knots.indexOf(split.ways[way]!))
-  // Branches are outputs of the chain in the order its maps are applied.
+  // Branches are outputs of the chain in the order its maps are applied; the last decides.
   const branching = chain.parameters.filter((p) => p.startsWith('branch'))
   const list = split.branches ?? [0]
   if (split.warp < 0 || branching.length === 0) return [...lines, `at = ${to(list[0] ?? 0)};`]
-  const branch = branching[branchPlace(run, split.warp)]!
+  const branch = branching.at(-1)!
   lines.push(`int way = ${to(list[0] ?? 0)};`)
   // Runs of branches that lead the same way are told by one comparison each.
   for (let b = 1; b < list.length; b++)
-    if (list[b] !== list[b - 1]) lines.push(`if (${branch} > ${float(b - 0.5)}) way = ${to(list[b]!)};`)
+    if (list[b] !== list[b - 1])
+      lines.push(`if (${branch} > ${float(b - 0.5)}) way = ${to(list[b]!)};`)
   lines.push(`if (${branch} < -0.5) way = ${split.below === undefined ? -1 : to(split.below)};`)
   lines.push('at = way;')
   return lines
 }
+
+/** The means of a pixel by its stack, near or far (see Weighing). */
+function meansText(
+  name: string,
+  parts: Parts,
+  stacks: readonly (readonly Weighing[])[],
+  count: number,
+): string {
+  const outs = Array.from({ length: count }, (_, i) => `means[${i}]`).join(', ')
+  const calls = stacks.map((weighings, s) => {
+    const [near, far] = (['near', 'far'] as const).map((reach) => {
+      const own = `${name}${reach === 'near' ? 'Near' : 'Far'}${s}`
+      parts.add(own, { warps: [] }, 0, meanStage(weighings, 'f32', reach))
+      return `${own}(l, a, b, ${outs});`
+    })
+    return `  if (t.w == ${s}.0) {\n    if (abs(a) + abs(b) <= ${float(NEAR)}) ${near!}\n    else ${far!}\n  }`
+  })
+  return [
+    `void ${name}Means(vec4 t, out float means[${count}]) {`,
+    `  for (int i = 0; i < ${count}; i++) means[i] = 0.0;`,
+    '  float l = t.x, a = t.y, b = t.z;',
+    ...calls,
+    '}',
+  ].join('\n')
+}
+
+function bendText(name: string, parts: Parts): string {
+  parts.add(`${name}Bends`, { warps: [] }, 2, bendStage())
+  return [
+    `float ${name}Bend(vec3 own, vec3 left, vec3 up, bool across) {`,
+    '  float toLeft, toUp;',
+    `  ${name}Bends(own.x, own.y, own.z, left.x, left.y, left.z, up.x, up.y, up.z, toLeft, toUp);`,
+    '  return across ? toLeft : toUp;',
+    '}',
+  ].join('\n')
+}
+
+function float(value: number): string {
+  const text = Math.fround(value).toString()
+  return /[.e]/.test(text) ? text : `${text}.0`
+}
+
+/** Share of a pixel within `depth` of a face: see `slabShare`, whose text this is. */
+const SLAB = `float patternBelow(float limit, float du, float dv) {
+  float g = max(abs(du), abs(dv)), h = min(abs(du), abs(dv));
+  float p = (g + h) * 0.5, q = (g - h) * 0.5;
+  if (limit <= -p) return 0.0;
+  if (limit >= p) return 1.0;
+  if (h < 1e-6 * g) return (limit + g * 0.5) / g;
+  if (limit < -q) return (limit + p) * (limit + p) / (2.0 * g * h);
+  if (limit > q) return 1.0 - (p - limit) * (p - limit) / (2.0 * g * h);
+  return 0.5 + limit / g;
+}
+float patternSlab(float value, float du, float dv, float depth) {
+  float reach = (abs(du) + abs(dv)) * 0.5 + depth;
+  if (abs(value) > reach) return 0.0;
+  return patternBelow(depth - value, du, dv) - patternBelow(-depth - value, du, dv);
+}`

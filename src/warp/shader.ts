@@ -25,12 +25,17 @@ export interface ShaderText {
 
 export function shaderText(
   warps: readonly Warp[],
-  options: Omit<ChainOptions, 'precision' | 'groupSize'> & { readonly name?: string } = {},
+  options: Omit<ChainOptions, 'precision' | 'groupSize'> & {
+    readonly name?: string
+    /** A texture declared elsewhere that holds this chain's tables after those of others. */
+    readonly shared?: { readonly sampler: string; readonly from: number }
+  } = {},
 ): ShaderText {
   const program = buildProgram(warps, { ...options, precision: 'f32', groupSize: Infinity })
   const group = program.groups[0]!
   const name = options.name ?? 'pullBack'
   const { starts } = tableValues(program, stepsOf(warps, options))
+  const { sampler, from } = options.shared ?? { sampler: `${name}Tables`, from: 0 }
   const names = channelNames(program.channels, program.directions, program.branches.length)
   program.outputs.forEach(({ name, channel }) => (names[channel] = name))
   const firstOut = 3 + 3 * program.directions
@@ -49,7 +54,7 @@ export function shaderText(
     const args = node.args.map(value)
     values.set(node, local)
     if (node.op !== 'fetch') return `  float ${local} = ${expression(node, args)};`
-    const at = starts[group.tables[node.table]!]! + node.at
+    const at = from + starts[group.tables[node.table]!]! + node.at
     return `  float ${local} = ${name}Table(int(${args[0]!}) + ${at});`
   })
   const ends = group.writes.map(({ node }, i) => `  float e${i} = ${value(node)};`)
@@ -60,8 +65,8 @@ export function shaderText(
     `uniform vec4 ${name}Numbers[${vectors}];`,
     ...(program.tables.length > 0
       ? [
-          `uniform highp sampler2D ${name}Tables;`,
-          `float ${name}Table(int i) { return texelFetch(${name}Tables, ivec2(i & ${TABLE_WIDTH - 1}, i >> ${Math.log2(TABLE_WIDTH)}), 0).r; }`,
+          ...(options.shared ? [] : [`uniform highp sampler2D ${sampler};`]),
+          `float ${name}Table(int i) { return texelFetch(${sampler}, ivec2(i & ${TABLE_WIDTH - 1}, i >> ${Math.log2(TABLE_WIDTH)}), 0).r; }`,
         ]
       : []),
     `void ${name}(${parameters.join(', ')}) {`,

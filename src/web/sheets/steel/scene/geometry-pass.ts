@@ -1,0 +1,88 @@
+/** Corners of the metal's facets to the picture; `toClip` is the whole way, metres to the card's cube. */
+export const METAL_VERTEX = `
+in vec3 position;
+in vec3 normal;
+in vec3 facet;
+uniform mat4 toClip;
+out highp vec3 place;
+out highp vec3 smoothed;
+flat out highp vec3 flatNormal;
+void main() {
+  place = position;
+  smoothed = normal;
+  flatNormal = facet;
+  gl_Position = toClip * vec4(position, 1.0);
+}`
+
+export const PRECISE = `precision highp float;
+precision highp int;
+precision highp sampler2D;
+`
+
+/**
+ * Where a pixel of the picture meets metal. Seen along parallel rays, a back facet in front of all else can only be
+ * seen through a cut: there the ray meets the cutting plane itself, wherever the facet lies. Ground metal is met as
+ * far under the facet as it is ground, square to it.
+ */
+export const MEETING = `
+in highp vec3 place;
+in highp vec3 smoothed;
+flat in highp vec3 flatNormal;
+uniform vec3 viewOut;
+uniform vec4 cutPlane;
+uniform float ground;
+uniform mat4 toClip;
+bool meet(out vec3 p, out vec3 facet, out vec3 soft) {
+  bool cutting = dot(cutPlane.xyz, cutPlane.xyz) > 0.5;
+  if (cutting && dot(cutPlane.xyz, place) > cutPlane.w) return false;
+  gl_FragDepth = gl_FragCoord.z;
+  if (gl_FrontFacing) {
+    facet = normalize(flatNormal);
+    soft = normalize(smoothed);
+    p = place - viewOut * (ground / max(dot(facet, viewOut), 0.02));
+    return true;
+  }
+  float towards = dot(cutPlane.xyz, viewOut);
+  if (!cutting || towards < 1e-4) return false;
+  p = place + viewOut * ((cutPlane.w - dot(cutPlane.xyz, place)) / towards);
+  facet = cutPlane.xyz;
+  soft = cutPlane.xyz;
+  gl_FragDepth = (toClip * vec4(p, 1.0)).z * 0.5 + 0.5;
+  return true;
+}`
+
+/** Places, facets and smooth normals of all that is seen. Place's fourth: 1 skin, 2 cut, 0 nothing. */
+export const GEOMETRY_FRAGMENT = `${PRECISE}${MEETING}
+layout(location = 0) out vec4 placeSeen;
+layout(location = 1) out vec4 facetSeen;
+layout(location = 2) out vec4 normalSeen;
+void main() {
+  vec3 p, facet, soft;
+  if (!meet(p, facet, soft)) discard;
+  placeSeen = vec4(p, gl_FrontFacing ? 1.0 : 2.0);
+  facetSeen = vec4(facet, 1.0);
+  normalSeen = vec4(soft, 1.0);
+}`
+
+/** The finished picture laid on the metal's own outline, which the card softens: rims are never jagged. */
+export const FINAL_FRAGMENT = `${PRECISE}${MEETING}
+uniform sampler2D shown;
+out vec4 colour;
+void main() {
+  vec3 p, facet, soft;
+  if (!meet(p, facet, soft)) discard;
+  ivec2 at = ivec2(gl_FragCoord.xy);
+  vec4 own = texelFetch(shown, at, 0);
+  // A rim pixel whose middle lies off the metal takes its neighbour's colour.
+  for (int k = 0; k < 8 && own.a == 0.0; k++) {
+    ivec2 by = ivec2(int[8](1, -1, 0, 0, 1, -1, 1, -1)[k], int[8](0, 0, 1, -1, 1, 1, -1, -1)[k]);
+    own = texelFetch(shown, at + by, 0);
+  }
+  if (own.a == 0.0) discard;
+  colour = vec4(own.rgb, 1.0);
+}`
+
+/** One triangle over the whole picture. */
+export const WHOLE_VERTEX = `
+in vec3 position;
+void main() { gl_Position = vec4(position.xy, 0.0, 1.0); }`

@@ -1,7 +1,14 @@
 import type { Problem } from '#problem'
 import type { Size } from '#geometry'
 import { type Densities, massOf, sharesOf, wholeCount } from '#billet'
-import { CAUTIONS_DEFER, type Caution, type Heat, type Stock, cautions } from '#operations'
+import {
+  CAUTIONS_DEFER,
+  type Caution,
+  type Heat,
+  type Stock,
+  type Working,
+  cautions,
+} from '#operations'
 import type { DoneStep } from '#planner'
 import type { Computed } from './compute-job.ts'
 import { heatsOf } from './plan-record.ts'
@@ -19,6 +26,8 @@ export interface CardStep {
   readonly taken: readonly Stock[]
   readonly losses: readonly { readonly cause: string; readonly mass: number }[]
   readonly setAside: readonly { readonly size: Size; readonly mass: number }[]
+  /** What it asks of the shop's tools, where metal is worked. */
+  readonly force?: Working
   readonly notes: readonly string[]
   readonly warnings: readonly Problem[]
   readonly cautions: readonly (Caution & { readonly name: string })[]
@@ -56,6 +65,7 @@ export function cardStep({ bar, at, operation, step }: DoneStep, densities: Dens
       .map((l) => ({ cause: l.cause, mass: sum(l.masses) }))
       .filter((l) => l.mass > 0),
     setAside: step.setAside.map((b) => ({ size: b.size, mass: massOf(b, densities) })),
+    ...(step.force && { force: step.force }),
     notes: step.notes,
     warnings: step.warnings,
     cautions: operation.cautions.map((name) => ({ name, ...cautions[name] })),

@@ -1,31 +1,26 @@
 import { type Problem, type Result, within } from '#problem'
-import { type Axis, axisLength } from '#geometry'
 import { printQuantity } from '#units'
 import { type PieceSolid, contradictions, weigh } from '#piece'
-import { DESIGN_DENSITY, type Grade, densityOf, findGrade, grades } from '#steel'
 import {
-  type Billet,
-  type Build,
-  type Densities,
-  countLayers,
-  flatAxis,
-  massOf,
-  sharesOf,
-} from '#billet'
-import type { Smithy } from '#operations'
-import { type Plan, planRoute } from '#planner'
+  type Composition,
+  DESIGN_DENSITY,
+  type Grade,
+  compositionOf,
+  densityOf,
+  findGrade,
+  grades,
+} from '#steel'
+import { type Billet, type Densities, massOf, sharesOf } from '#billet'
+import { type Smithy, judgeStep } from '#operations'
+import { type DoneStep, type FaceLines, type Plan, faceLines, planRoute } from '#planner'
+import { checkHeats } from './heats/heat-problems.ts'
+import { smithyOf } from './heats/smithy.ts'
 import type { Job, Wanted } from './job.ts'
 
 export interface ComputeOptions {
   readonly signal?: AbortSignal
   /** Share done, 0..1, and what is being done. */
   readonly onProgress?: (share: number, doing: string) => void
-}
-
-/** Lines met along the face: layers that stand across a direction of the bar. */
-export interface FaceLines {
-  readonly along: Axis
-  readonly perMetre: number
 }
 
 /** A job worked out. */
@@ -49,6 +44,34 @@ export function densitiesFor(own: readonly Grade[]): Densities {
   )
 }
 
+/** Composition of every grade the job may name, wt%. */
+export function compositionsFor(own: readonly Grade[]): Readonly<Record<string, Composition>> {
+  return Object.fromEntries([...grades, ...own].map((grade) => [grade.name, compositionOf(grade)]))
+}
+
+/** The plan with what each step asks of the shop's tools: reckoned once, when all sizes are settled. */
+function judgePlan(plan: Plan, smithy: Smithy): Plan {
+  const steps = plan.steps.map((done) => judgeStep(done, smithy))
+  const told = steps.flatMap(({ at, step }, i) =>
+    within(at, step.warnings.slice(plan.steps[i].step.warnings.length)),
+  )
+  return { ...plan, steps, warnings: [...plan.warnings, ...told] }
+}
+
+/** The plan with what is wrong with its heats told in the step where it is wrong. */
+function withChecks(plan: Plan, found: ReadonlyMap<string, readonly Problem[]>): Plan {
+  if (found.size === 0) return plan
+  const steps = plan.steps.map((done): DoneStep => {
+    const own = (found.get(done.at) ?? []).map((p) => ({
+      ...p,
+      at: p.at.slice(done.at.length + 1),
+    }))
+    const step = { ...done.step, warnings: [...done.step.warnings, ...own] }
+    return own.length > 0 ? { ...done, step } : done
+  })
+  return { ...plan, steps, warnings: [...plan.warnings, ...[...found.values()].flat()] }
+}
+
 /** Density of one grade by name or alias, kg/m³. */
 export function densityNamed(name: string): Result<number> {
   const grade = findGrade(name)
@@ -67,13 +90,19 @@ export function computeJob(job: Job, options: ComputeOptions = {}): Result<Compu
     if (piece.problems) return { problems: within('piece', piece.problems) }
     solid = piece.ok
   }
-  const smithy: Smithy = { shop: job.shop, densities, piece: solid }
+  const compositions = compositionsFor(job.steels)
+  const smithy = smithyOf(job, densities, compositions, solid)
   onProgress?.(0.1, 'the route')
   const planned = planRoute(job.route, smithy, { signal })
   const wishes = wishProblems(job, solid, meanDensity(planned.ok?.finished, densities))
   if (planned.problems) return { problems: [...planned.problems, ...wishes] }
   if (wishes.length > 0) return { problems: wishes }
-  const plan = planned.ok
+  onProgress?.(0.8, 'the force')
+  const judged = judgePlan(planned.ok, smithy)
+  const plan = withChecks(
+    judged,
+    checkHeats(judged, smithy.shop, (name) => compositions[name] ?? {}),
+  )
   const stackMass = plan.steps.reduce(
     (sum, { step }) => sum + Object.values(step.added).reduce((a, b) => a + b, 0),
     0,
@@ -107,24 +136,6 @@ export function buildPiece({ kind, values }: Wanted): Result<PieceSolid> {
   built.set(key, solid)
   if (built.size > KEPT) built.delete(built.keys().next().value as string)
   return solid
-}
-
-/** Work that leaves the lines of the face where they are: it only takes metal off, or dents it here and there. */
-const leavesLines = ['stamp', 'ground', 'grind to shape', 'groove', 'drill']
-
-function asLaid(build: Build): Build {
-  return build.form === 'worked' && (build.shares || leavesLines.includes(build.by))
-    ? asLaid(build.of)
-    : build
-}
-
-/** Lines per metre where the layers stand square to the length or the width of the face. */
-export function faceLines(billet: Billet): FaceLines | undefined {
-  const build = asLaid(billet.build)
-  const axis = flatAxis(build)
-  if (axis === undefined || axis === 'z') return undefined
-  const { merged } = countLayers(build, axis)
-  return merged > 1 ? { along: axis, perMetre: merged / billet.size[axisLength[axis]] } : undefined
 }
 
 /** Sizes against weight, at the density of the steels really in the piece. */

@@ -6,12 +6,10 @@ export { jobSchema } from './job-schema.ts'
 export {
   type ComputeOptions,
   type Computed,
-  type FaceLines,
   buildPiece,
   computeJob,
   densitiesFor,
   densityNamed,
-  faceLines,
 } from './compute-job.ts'
 export {
   type PlanRecord,
@@ -25,8 +23,20 @@ export { type Declared, type DeclaredOperation, type DeclaredSteel, declared } f
 export { type SoFar, routeSoFar } from './so-far.ts'
 export { type SteelSheet, steelSheet, steelSheets } from './steel-sheet.ts'
 export { type CutOff, type Weighed, cutOffFor, readSides, weighBlock } from './weigh-bar.ts'
-export { type CountedStep, type Restack, countRestacks } from '#planner'
+export { type CountedStep, type FaceLines, type Restack, countRestacks, faceLines } from '#planner'
 export { DESIGN_DENSITY } from '#steel'
 export { type HeatColour, heatColour } from '#metallurgy'
-export { CAUTIONS_DEFER } from '#operations'
+export { CAUTIONS_DEFER, type Bracket, type Impression, type Working } from '#operations'
+export { type ForceRecord, type StampRecord } from './force-record.ts'
+export {
+  type AskedForce,
+  type AskedStamp,
+  type ForceAnswer,
+  type StampAnswer,
+  askForce,
+  askStamp,
+} from './ask-force.ts'
+export { type LayerRecord, type SteelRecord, type Treated, treatJob } from './heats/treat-job.ts'
+export { type HeatRecord } from './heats/heat-records.ts'
+export { type HeatsRecord, recordHeats } from './heats/heats-record.ts'
 export { starterJob } from './starter-job.ts'

@@ -1,12 +1,15 @@
 import type { Problem } from '#problem'
 import type { Size } from '#geometry'
 import { massOf, wholeCount } from '#billet'
+import { type ForceRecord, recordForce } from './force-record.ts'
 import type { HeatPurpose } from '#operations'
 import type { DoneStep } from '#planner'
 import type { Computed } from './compute-job.ts'
+import { type HeatsRecord, recordHeats } from './heats/heats-record.ts'
+import type { Treated } from './heats/treat-job.ts'
 
 /** A plan as data: SI with the unit in the name, every number plain. What `plan --json` prints. */
-export interface PlanRecord {
+export interface PlanRecord extends Partial<HeatsRecord> {
   readonly billetwright: { readonly record: 1 }
   readonly name: string
   readonly finished?: {
@@ -55,6 +58,7 @@ export interface StepRecord {
     readonly purpose: HeatPurpose
     readonly medium: string
   }
+  readonly force?: ForceRecord
   readonly losses_kg: Readonly<Record<string, number>>
   readonly added_kg: number
   readonly setAside_kg: number
@@ -74,7 +78,8 @@ export function heatsOf(steps: readonly DoneStep[]): number {
   )
 }
 
-export function recordPlan(computed: Computed): PlanRecord {
+/** With what the heats leave, where it has been worked out. */
+export function recordPlan(computed: Computed, treated?: Treated): PlanRecord {
   const { plan, job, finishedMass, stackMass, lines } = computed
   const sheets = plan.steps.flatMap(({ bar, step }) =>
     step.taken.map((s) => ({
@@ -109,6 +114,7 @@ export function recordPlan(computed: Computed): PlanRecord {
     solved: plan.solved,
     standings: plan.standings,
     totals: { heats: heatsOf(plan.steps), heatsBy, yield: finishedMass / stackMass },
+    ...(treated && recordHeats(treated)),
     problems: computed.warnings,
   }
 }
@@ -136,6 +142,7 @@ function recordStep(done: DoneStep, { densities }: Computed): StepRecord {
         medium: heat.medium,
       },
     }),
+    ...(step.force && { force: recordForce(step.force) }),
     losses_kg: Object.fromEntries(step.losses.map((loss) => [loss.cause, sum(loss.masses)])),
     added_kg: sum(step.added),
     setAside_kg: step.setAside.reduce((n, billet) => n + massOf(billet, densities), 0),

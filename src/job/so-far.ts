@@ -1,8 +1,9 @@
 import { type Problem, within } from '#problem'
 import type { Billet } from '#billet'
-import type { Smithy } from '#operations'
+import { judgeStep } from '#operations'
 import type { DoneStep, PlannedStep } from '#planner'
-import { buildPiece, densitiesFor } from './compute-job.ts'
+import { buildPiece, compositionsFor, densitiesFor } from './compute-job.ts'
+import { smithyOf } from './heats/smithy.ts'
 import type { Job } from './job.ts'
 
 /** A route as far as it goes forward, and what stopped each bar that did not get to its end. */
@@ -18,11 +19,7 @@ export interface SoFar {
  */
 export function routeSoFar(job: Job, solved: Readonly<Record<string, number>> = {}): SoFar {
   const built = job.piece && buildPiece(job.piece)
-  const smithy: Smithy = {
-    shop: job.shop,
-    densities: densitiesFor(job.steels),
-    piece: built?.ok,
-  }
+  const smithy = smithyOf(job, densitiesFor(job.steels), compositionsFor(job.steels), built?.ok)
   const steps: DoneStep[] = []
   const problems: Problem[] = []
   const made = new Map<string, Billet | undefined>()
@@ -41,7 +38,8 @@ export function routeSoFar(job: Job, solved: Readonly<Record<string, number>> = 
         return undefined
       }
       const { at, operation } = planned
-      steps.push({ bar, index, at, operation, values, before, step: result.ok })
+      const done = { bar, index, at, operation, values, before, step: result.ok }
+      steps.push(judgeStep(done, smithy))
       inHand = result.ok.after
     }
     made.set(bar, inHand)

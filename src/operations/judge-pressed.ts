@@ -25,26 +25,29 @@ export function judgePressed(
 ): { readonly judged: Judged; readonly advice: StampAdvice } | undefined {
   const metal = metalOf(before, smithy, temperature)
   const best = bestOf(
-    toolsOf(smithy.shop).map((tool) => {
-      const advice = adviseStamp({ ...plan, metal }, tool.tool)
-      const all = (n: number) => n * bites
-      const { low, value, high } = advice.blows
-      const perMinute = isPress(tool.tool) ? 12 : tool.way === 'power hammer' ? 180 : 60
-      const time = smithy.workingTime?.(before, heat) ?? USUAL_TIME
-      const heats = Math.max(1, Math.ceil(all(value) / ((perMinute / 60) * time) - 1e-9))
-      const judged: Judgement = {
-        verdict: advice.verdict,
-        work: advice.work,
-        force: advice.force,
-        blows: { ...advice.blows, low: all(low), value: all(value), high: all(high) },
-        heats,
-        afterHeat: [],
-        rate: 0,
-        flowStress: advice.flowStress,
-        wouldDo: advice.wouldDo,
-      }
-      return { tool, judged, advice }
-    }),
+    // A press squeezes once and stays where it is: it comes first.
+    toolsOf(smithy.shop)
+      .toSorted((a, b) => Number(b.way === 'press') - Number(a.way === 'press'))
+      .map((tool) => {
+        const advice = adviseStamp({ ...plan, metal }, tool.tool)
+        const all = (n: number) => n * bites
+        const { low, value, high } = advice.blows
+        const perMinute = isPress(tool.tool) ? 12 : tool.way === 'power hammer' ? 180 : 60
+        const time = smithy.workingTime?.(before, heat) ?? USUAL_TIME
+        const heats = Math.max(1, Math.ceil(all(value) / ((perMinute / 60) * time) - 1e-9))
+        const judged: Judgement = {
+          verdict: advice.verdict,
+          work: advice.work,
+          force: advice.force,
+          blows: { ...advice.blows, low: all(low), value: all(value), high: all(high) },
+          heats,
+          afterHeat: [],
+          rate: 0,
+          flowStress: advice.flowStress,
+          wouldDo: advice.wouldDo,
+        }
+        return { tool, judged, advice }
+      }),
   )
   return (
     best && {

@@ -1,11 +1,12 @@
 import type { Problem } from '#problem'
 import { printQuantity } from '#units'
 import { type Size } from '#geometry'
-import type { Billet } from '#billet'
+import { type Billet, sharesOf, wholeCount } from '#billet'
 import {
   type Estimate,
   type Judgement,
   type Task,
+  driftOfLayers,
   judgeLoad,
   judgeTool,
   squeezeLimits,
@@ -74,9 +75,40 @@ export function judgeSqueezing(given: Squeezing, smithy: Smithy): Judged | undef
     })),
   )
   if (!best) return undefined
-  const judged = accountOf(best.tool, best.judged, { ...given, heat, temperature })
+  const drift = driftOf(given.before, smithy, best.judged, given.step, temperature)
+  const account = accountOf(best.tool, best.judged, { ...given, heat, temperature })
+  const judged = { ...account, force: { ...account.force, ...(drift && { drift }) } }
   if (given.shaped) return judged
   return { ...judged, warnings: [...judged.warnings, ...limits(passes, bite)] }
+}
+
+/** How far soft and hard layers part in thickness when they are pressed flat. */
+function driftOf(
+  bar: Billet,
+  smithy: Smithy,
+  { rate }: Judgement,
+  { after }: Step,
+  temperature: number,
+): Working['drift'] {
+  const { layers, lie } = metalOf(bar, smithy, temperature)
+  if (!layers || lie !== 'flat') return undefined
+  const steels = Object.entries(sharesOf(bar.build)).flatMap(([steel, s]) => (s > 0 ? [steel] : []))
+  const strain = Math.log(Math.max(1, meanHeight(bar) / after.size.height))
+  const thickness = bar.size.height / Math.max(1, wholeCount(bar.build).merged)
+  const state = { temperature, strain: 0.2, rate: Math.max(0.1, rate) }
+  const found = driftOfLayers(
+    layers,
+    state,
+    strain,
+    thickness,
+    bar.size.width,
+    bar.bond === 'welded',
+  )
+  return steels.map((steel, i) => ({
+    steel,
+    mean: found.thickness[i] as number,
+    atSides: found.atSides[i] as number,
+  }))
 }
 
 /** Work (J) and force (N), least to most. */

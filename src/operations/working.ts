@@ -32,6 +32,15 @@ export interface Working {
   readonly verdict: Verdict
   /** What would do it, likeliest first; empty where it can be done. */
   readonly wouldDo: readonly string[]
+  /**
+   * Flat layers of several steels: how far each comes out thicker than equal thinning would leave it,
+   * in the mean over the width and near the free sides. The account thins all alike.
+   */
+  readonly drift?: readonly {
+    readonly steel: string
+    readonly mean: number
+    readonly atSides: number
+  }[]
   readonly impression?: Impression
 }
 

@@ -280,7 +280,7 @@ function cures(
   if (isPress(tool))
     return [
       `A press of ${kilonewtons(force[1]!)} to ${kilonewtons(force[2]!)} kN.`,
-      `An emblem of ${Math.round(100 * Math.sqrt(tool.force / force[1]!))} % of the size, or only its outline raised.`,
+      `An emblem of ${Math.round(100 * Math.sqrt(tool.force / force[2]!))} % of the size, or only its outline raised.`,
       'Hotter metal, if it stands it.',
     ]
   const energy = blowEnergy(tool) * stampEfficiency.value

@@ -1,13 +1,15 @@
 import { failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
-import { filled, worked } from '#billet'
-import { forgeInHeats, meanHeight } from '../forge-in-heats.ts'
-import { judgeSqueezing } from '../judge.ts'
-import { operation } from '../operation.ts'
+import { filled, worked, type Billet } from '#billet'
+import { forgeInHeats, meanHeight, type ForgingAim } from '../forge-in-heats.ts'
+import { cornerLoad, movedShare } from '#forming'
+import { judgeLoaded } from '../judge.ts'
+import { operation, type Smithy } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
-import { corners } from '../squeezes.ts'
+import { biteOn } from '../spread.ts'
 import { unwelded, youngWelds } from '../welds.ts'
+import { movedInHeats } from '../movement-in-heats.ts'
 
 const parameters = declare({
   section: {
@@ -37,6 +39,9 @@ const parameters = declare({
   },
 })
 
+/** Mean strain of the metal in a corner that is forged down (worked out here: the corner's height halved over its base). */
+const CORNER_STRAIN = 0.3
+
 /** Forges the corners down to an octagon, or on to a round. */
 export const forgeToSection = operation({
   name: 'forge to section',
@@ -54,9 +59,7 @@ export const forgeToSection = operation({
   forward([before], values, smithy) {
     const loose = unwelded(before, 'forging the corners down')
     if (loose) return failed(loose)
-    const had = before.shape === 'cut' ? 1 : filled[before.shape]
-    const area = before.size.width * meanHeight(before) * had
-    const most = Math.sqrt(area / filled[values.section])
+    const most = widest(before, values.section)
     const across = values.across ?? most
     if (across > most * 1.0001) {
       return failed({
@@ -66,19 +69,10 @@ export const forgeToSection = operation({
         try: [`ask for ${show(most)} or less`, 'start from a larger bar'],
       })
     }
-    const { shop } = smithy
     const name = values.section === 'round' ? 'forged round' : 'forged to an octagon'
     const done = forgeInHeats(
       { ...before, build: worked(name, before.build) },
-      {
-        height: across,
-        width: across,
-        section: values.section,
-        purpose: 'forge',
-        heats: values.heats,
-        temperature: shop.forgingHeat,
-        scale: shop.forgingScale,
-      },
+      aimOf(before, values, smithy),
       smithy,
     )
     if (done.problems) return done
@@ -93,33 +87,54 @@ export const forgeToSection = operation({
     })
   },
   force([before], values, step, smithy) {
-    const to = step.after.size.height
-    // What an eight-sided bar measures over its corners, across its flats being 1.
-    const over = 1 / Math.cos(Math.PI / 8)
-    const square = before.shape === 'rectangle' || before.shape === 'cut'
-    const octagon = square ? Math.sqrt((to * to * filled[values.section]) / filled.octagon) : 0
-    return judgeSqueezing(
-      {
-        before,
-        step,
-        passes: () =>
-          corners(before, step, [
-            ...(square
-              ? [{ from: Math.hypot(before.size.width, meanHeight(before)), to: octagon, count: 2 }]
-              : []),
-            ...(values.section === 'round'
-              ? [{ from: over * (square ? octagon : before.size.height), to, count: 4 }]
-              : square
-                ? []
-                : [{ from: before.size.height, to, count: 4 }]),
-          ]),
-      },
+    const { height: to, length } = step.after.size
+    const bite = biteOn(before, smithy.shop)
+    const from = before.shape === 'octagon' || before.shape === 'round' ? before.shape : 'square'
+    const moved = movedShare(from, values.section)
+    const flat = to * Math.tan(Math.PI / (values.section === 'round' ? 16 : 8))
+    const pairs = (values.section === 'round' ? 4 : 0) + (from === 'square' ? 2 : 0)
+    return judgeLoaded(
+      before,
+      step,
+      CORNER_STRAIN,
+      (stress) => cornerLoad(stress, moved * step.after.volume, flat * bite),
       smithy,
+      Math.max(1, pairs) * Math.max(1, Math.ceil(length / bite - 1e-9)),
     )
   },
-  movement() {
-    return { notYet: 'drawn with the pattern' }
+  movement([before], values, _after, smithy) {
+    return movedInHeats(before, aimOf(before, values, smithy), smithy)
   },
 })
 
 const show = (m: number) => printQuantity(m, 'length')
+
+function aimOf(
+  before: Billet,
+  {
+    section,
+    across = widest(before, section),
+    heats,
+  }: {
+    readonly section: 'octagon' | 'round'
+    readonly across?: number
+    readonly heats?: number
+  },
+  { shop }: Smithy,
+): ForgingAim {
+  return {
+    height: across,
+    width: across,
+    section,
+    purpose: 'forge',
+    heats,
+    temperature: shop.forgingHeat,
+    scale: shop.forgingScale,
+  }
+}
+
+/** Across a section of the same area as the bar has. */
+function widest(before: Billet, section: 'octagon' | 'round'): number {
+  const had = before.shape === 'cut' ? 1 : filled[before.shape]
+  return Math.sqrt((before.size.width * meanHeight(before) * had) / filled[section])
+}

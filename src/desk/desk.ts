@@ -148,17 +148,22 @@ export async function takeVersion(id: string, version: number): Promise<void> {
   const stored = await server.get(id)
   const { history, saving } = get()
   if (get().id !== id || !history || stored.version <= get().base) return
-  // What is typed here was built on it already: nothing to take, and nothing in each other's way.
-  const known = [history.now, ...history.past.slice(-KNOWN)]
-  if (known.some((job) => sameWords(job, stored.job))) return set({ base: stored.version })
-  if (saving === 'unsaved' || saving === 'saving') return
+  if (sameWords(history.now, stored.job)) {
+    dropDraft(id)
+    return set({ base: stored.version, saving: 'saved' })
+  }
+  if (saving !== 'saved') {
+    // What is typed here was built on it: nothing to take, and nothing in each other's way.
+    const seen = history.past.slice(-SEEN).some((job) => sameWords(job, stored.job))
+    return seen ? set({ base: stored.version }) : undefined
+  }
   dropDraft(id)
   set({ base: stored.version, saving: 'saved' })
   laid(id, change(history, stored.job), false)
 }
 
-/** How far back a job of another window is looked for among those seen here. */
-const KNOWN = 20
+/** How far back a version of another window is looked for among those seen here. */
+const SEEN = 20
 
 function sameWords(a: Written, b: Written): boolean {
   return JSON.stringify(a) === JSON.stringify(b)

@@ -28,6 +28,8 @@ export type {
   Worked,
   Written,
 } from './engine/messages.ts'
+export type { LaidFace, LaidSteel, SteelPlace, SteelStep } from './engine/lay-steel.ts'
+export { type Facets, boxFacets } from './engine/facets.ts'
 export { type Path, barNames, pathOf, placeOf, valueAt, withValue } from './engine/places.ts'
 export { systemOf } from './engine/unit-system.ts'
 export {

@@ -17,7 +17,7 @@ export function listenToWindows(): void {
   events.addEventListener('job', ({ data }) => {
     const told = JSON.parse(data as string) as Told
     if (told.kind !== 'job' || told.by === thisWindow) return
-    void takeVersion(told.id, told.version)
+    takeVersion(told.id, told.version).catch(() => undefined)
     void loadList()
   })
   // The server is there again: what waited is saved.

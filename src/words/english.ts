@@ -93,6 +93,8 @@ export const english = {
     lines: (n: number) => `${n} per inch`,
     linesFound: (wished: string, found: string) => `wished ${wished}; the route gives ${found}`,
     linesNone: 'The layers do not stand across the face: there are no lines to count.',
+    shop: 'The shop',
+    shopNote: 'What is not said here is reckoned by common practice.',
     routeProblem: 'The route does not work out as it stands:',
     toRoute: 'To the route',
     waits: 'The route waits and keeps its last sound plan. Nothing has been changed for you.',

@@ -95,6 +95,8 @@ export const german: Catalogue = {
     lines: (n) => `${n} je Zoll`,
     linesFound: (wished, found) => `gewünscht ${wished}; der Arbeitsgang gibt ${found}`,
     linesNone: 'Die Lagen stehen nicht quer zur Fläche: es gibt keine Linien zu zählen.',
+    shop: 'Die Werkstatt',
+    shopNote: 'Was hier nicht steht, wird wie allgemein üblich gerechnet.',
     routeProblem: 'Der Arbeitsgang geht so nicht auf:',
     toRoute: 'Zum Arbeitsgang',
     waits:

@@ -11,14 +11,35 @@ const post = (reply: Reply) => postMessage(reply)
 addEventListener('message', ({ data }: MessageEvent<AskMessage>) => {
   const { number } = data
   try {
-    post({ number, answer: answer(data) })
+    if (isLaid(data)) void lay(data)
+    else post({ number, answer: answer(data) })
   } catch (fault) {
     if (fault instanceof Stopped) post({ number, stopped: true })
     else post({ number, fault: (fault as Error).message })
   }
 })
 
-function answer(asked: AskMessage): Answers[keyof Answers] {
+type Laid = Extract<AskMessage, { ask: 'steel' | 'face' | 'heats' }>
+
+function isLaid(asked: AskMessage): asked is Laid {
+  return asked.ask === 'steel' || asked.ask === 'face' || asked.ask === 'heats'
+}
+
+/** Where metal lies and what the heats leave is a large part of the engine, fetched when first asked for. */
+async function lay(asked: Laid): Promise<void> {
+  const { number } = asked
+  try {
+    const { layFace, layHeats, laySteel } = await import('./lay-steel.ts')
+    if (asked.ask === 'heats') return post({ number, answer: layHeats(asked.job) })
+    if (asked.ask === 'face')
+      return post({ number, answer: layFace(asked.job, asked.side, asked.ppmm, asked.depth) })
+    post({ number, answer: laySteel(asked.job, asked.place, asked.known) })
+  } catch (fault) {
+    post({ number, fault: (fault as Error).message })
+  }
+}
+
+function answer(asked: Exclude<AskMessage, Laid>): Answers[keyof Answers] {
   switch (asked.ask) {
     case 'declare':
       return declarations()

@@ -9,7 +9,10 @@ import type {
   DeclaredOperation,
   DeclaredSteel,
   FaceLines,
+  Treated,
 } from '#job'
+import type { Side } from '#view'
+import type { LaidFace, LaidSteel, SteelPlace } from './lay-steel.ts'
 
 /** What goes between the window and the worker that computes. All of it is plain data. */
 
@@ -129,6 +132,21 @@ export type Ask =
   | { readonly ask: 'read'; readonly text: string }
   | { readonly ask: 'write'; readonly job: Written }
   | { readonly ask: 'begin'; readonly kind: string }
+  | {
+      readonly ask: 'steel'
+      readonly job: Written
+      readonly place?: SteelPlace
+      /** The surface the window has already. */
+      readonly known?: string
+    }
+  | {
+      readonly ask: 'face'
+      readonly job: Written
+      readonly side: Side
+      readonly ppmm: number
+      readonly depth: number
+    }
+  | { readonly ask: 'heats'; readonly job: Written }
 
 /** What each ask is answered with. */
 export interface Answers {
@@ -139,6 +157,9 @@ export interface Answers {
   readonly write: string
   /** A job of this kind with a plain route, to be changed. */
   readonly begin: Written | undefined
+  readonly steel: LaidSteel | undefined
+  readonly face: LaidFace | undefined
+  readonly heats: Treated | undefined
 }
 
 export type AskMessage = Ask & { readonly number: number }

@@ -23,7 +23,14 @@ export function CautionMark() {
 }
 
 /** What is wrong at one place, why, and what to press. The engine speaks English. */
-export function Faults({ problems }: { readonly problems: readonly Problem[] }) {
+export function Faults({
+  problems,
+  placed,
+}: {
+  readonly problems: readonly Problem[]
+  /** Says where, because they do not stand there. */
+  readonly placed?: boolean
+}) {
   const words = useWords()
   if (problems.length === 0) return null
   return (
@@ -32,6 +39,7 @@ export function Faults({ problems }: { readonly problems: readonly Problem[] }) 
         <div key={`${problem.at} ${problem.what}`} className="fault">
           <p>
             <WrongMark />{' '}
+            {placed && problem.at !== '' && <span className="soft">{problem.at}: </span>}
             <b>
               <Measure text={sentence(problem.what)} />
             </b>{' '}

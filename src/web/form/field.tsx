@@ -123,7 +123,10 @@ function Typed(props: ControlProps) {
           sitting.current++
           setDraft(written === '' ? '' : written)
           const field = event.currentTarget
-          requestAnimationFrame(() => field.select())
+          // Selecting would take the focus back, were it elsewhere by then.
+          requestAnimationFrame(() => {
+            if (document.activeElement === field) field.select()
+          })
         }}
         onChange={(event) => type(event.currentTarget.value)}
         onKeyDown={(event) => {

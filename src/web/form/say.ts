@@ -4,14 +4,13 @@ import { useDesk } from '#desk'
 /** The face has the thin space, not the narrow one. */
 function thin(say: Say): Say {
   const set = (text: string) => text.replaceAll('\u202f', '\u2009')
-  return {
-    length: (m) => set(say.length(m)),
-    size: (size) => set(say.size(size)),
-    mass: (kg) => set(say.mass(kg)),
-    temperature: (K) => set(say.temperature(K)),
-    lines: (perMetre) => set(say.lines(perMetre)),
-    units: say.units,
-  }
+  const spoken = Object.entries(say).map(([name, said]) => [
+    name,
+    typeof said === 'function'
+      ? (value: never) => set((said as (v: never) => string)(value))
+      : said,
+  ])
+  return Object.fromEntries(spoken) as Say
 }
 
 const says: Readonly<Record<'metric' | 'inch', Say>> = {

@@ -12,7 +12,7 @@ export function NoticeLine() {
         <>
           <div>
             <p>{notice.words}</p>
-            {notice.problems && <Faults problems={notice.problems} />}
+            {notice.problems && <Faults problems={notice.problems} placed />}
           </div>
           <div className="acts">
             {notice.press && (

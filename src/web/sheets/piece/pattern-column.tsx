@@ -17,6 +17,7 @@ import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import { Field } from '../../form/field.tsx'
 import { capital } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
+import { ShopLedger } from './shop-ledger.tsx'
 import { PatternPictures } from './pattern-pictures.tsx'
 
 /** The pattern wished for, how fine, and of which steels. */
@@ -47,6 +48,7 @@ export function PatternColumn() {
       <PatternPictures />
       <Fineness />
       <Steels job={job} operations={declared.operations} />
+      <ShopLedger />
     </aside>
   )
 }

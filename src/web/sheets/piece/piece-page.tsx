@@ -10,7 +10,7 @@ import {
 } from '#desk'
 import type { Problem } from '#problem'
 import type { Size } from '#geometry'
-import { ScaleDrawing, SectionDrawing, scaleOfPiece } from '../../drawing/piece-drawing.tsx'
+import { LEFT, ScaleDrawing, SectionDrawing, scaleOfPiece } from '../../drawing/piece-drawing.tsx'
 import { useRoom } from '../../drawing/use-room.ts'
 import { Faults, sentence } from '../../form/faults.tsx'
 import { Field } from '../../form/field.tsx'
@@ -125,7 +125,11 @@ function Drawing({
         ghost={weight && !weight.agrees ? weight.cures[0]?.thickness : undefined}
       />
       <figure className="section-figure">
-        <SectionDrawing piece={piece} room={255} label={`${words.piece.section}, ${told}`} />
+        <SectionDrawing
+          piece={piece}
+          room={Math.min(255, room - LEFT - 6)}
+          label={`${words.piece.section}, ${told}`}
+        />
         <figcaption className="note soft">
           {words.piece.section}, {words.piece.weighs(say.mass(piece.mass))}
         </figcaption>

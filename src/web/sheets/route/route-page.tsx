@@ -101,7 +101,7 @@ export function RoutePage() {
           <>
             <CardFoot adding={setAdding} />
             {weight && !weight.agrees && <WeightWish weight={weight} />}
-            <Faults problems={generalOf(problems, rows)} />
+            <Faults problems={generalOf(problems, rows)} placed />
           </>
         )}
       </section>

@@ -23,11 +23,12 @@ import {
   WebGLRenderer,
   WebGLRenderTarget,
 } from 'three'
+import type { Facets } from '#desk'
 import { type Finish, finishes, stripLight } from '#look'
 import { type Origin, patternShader, stacksOf } from '#pattern'
 import { FINAL_FRAGMENT, GEOMETRY_FRAGMENT, METAL_VERTEX, WHOLE_VERTEX } from './geometry-pass.ts'
 import { LOOK_FRAGMENT, MODES, type Mode } from './look-pass.ts'
-import type { Facets, Metal } from './metal.ts'
+import type { Metal } from './metal.ts'
 import { coverFragment, traceFragment, workedFragment } from './pattern-passes.ts'
 import { type Box, type Camera, type Vector, toClip } from './views.ts'
 

@@ -1,0 +1,82 @@
+/** A closed surface for a graphics card: three corners a facet, none shared, so that each keeps its own plane. */
+export interface Facets {
+  /** m. */
+  readonly positions: Float32Array<ArrayBuffer>
+  /** Unit vectors, 32767 for 1, four numbers a corner: smooth, and the facet's own. */
+  readonly normals: Int16Array<ArrayBuffer>
+  readonly planes: Int16Array<ArrayBuffer>
+}
+
+type Vector = readonly [number, number, number]
+
+/** Any closed mesh as facets of their own; `smooth`: three normals a triangle. */
+export function cutFacets(
+  positions: ArrayLike<number>,
+  triangles: ArrayLike<number>,
+  smooth: ArrayLike<number>,
+): Facets {
+  const corners = triangles.length
+  const at = new Float32Array(3 * corners)
+  const normals = new Int16Array(4 * corners)
+  const planes = new Int16Array(4 * corners)
+  const put = (to: Int16Array, corner: number, x: number, y: number, z: number) => {
+    to[4 * corner] = Math.round(32767 * x)
+    to[4 * corner + 1] = Math.round(32767 * y)
+    to[4 * corner + 2] = Math.round(32767 * z)
+  }
+  for (let i = 0; i < corners; i += 3) {
+    const [a, b, c] = [3 * triangles[i], 3 * triangles[i + 1], 3 * triangles[i + 2]]
+    for (let k = 0; k < 3; k++) {
+      at[3 * i + k] = positions[a + k]
+      at[3 * i + 3 + k] = positions[b + k]
+      at[3 * i + 6 + k] = positions[c + k]
+    }
+    const [ux, uy, uz] = [0, 1, 2].map((k) => positions[b + k] - positions[a + k])
+    const [vx, vy, vz] = [0, 1, 2].map((k) => positions[c + k] - positions[a + k])
+    const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx]
+    const over = 1 / (Math.hypot(x, y, z) || 1)
+    for (let k = 0; k < 3; k++) {
+      put(planes, i + k, x * over, y * over, z * over)
+      const n = 3 * (i + k)
+      put(normals, i + k, smooth[n], smooth[n + 1], smooth[n + 2])
+    }
+  }
+  return { positions: at, normals, planes }
+}
+
+const QUADS: readonly (readonly [corners: readonly number[], outward: Vector])[] = [
+  [
+    [0, 2, 3, 1],
+    [0, 0, -1],
+  ],
+  [
+    [4, 5, 7, 6],
+    [0, 0, 1],
+  ],
+  [
+    [0, 1, 5, 4],
+    [0, -1, 0],
+  ],
+  [
+    [2, 6, 7, 3],
+    [0, 1, 0],
+  ],
+  [
+    [0, 4, 6, 2],
+    [-1, 0, 0],
+  ],
+  [
+    [1, 3, 7, 5],
+    [1, 0, 0],
+  ],
+]
+
+/** A bar as its box. */
+export function boxFacets(low: Vector, high: Vector): Facets {
+  const positions = Array.from({ length: 8 }, (_, i) =>
+    [i & 1, (i >> 1) & 1, i >> 2].map((far, k) => (far ? high[k] : low[k])),
+  ).flat()
+  const triangles = QUADS.flatMap(([[a, b, c, d]]) => [a, b, c, a, c, d])
+  const smooth = QUADS.flatMap(([, n]) => Array.from({ length: 6 }, () => n).flat())
+  return cutFacets(positions, triangles, smooth)
+}

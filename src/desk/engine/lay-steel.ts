@@ -1,0 +1,127 @@
+import type { Size } from '#geometry'
+import { type BarPattern, computeJob, patternOf, patternsOf, treatJob, type Treated } from '#job'
+import type { PieceSolid } from '#piece'
+import type { Origin } from '#pattern'
+import { type FaceView, type Side, faceOfBar, faceOfSolid, smoothNormals } from '#view'
+import { type Facets, boxFacets, cutFacets } from './facets.ts'
+import type { Written } from './messages.ts'
+import { readLeniently } from './read-leniently.ts'
+
+/** Which bar, after which of its steps; left out, the piece. */
+export interface SteelPlace {
+  readonly bar: string
+  readonly index: number
+}
+
+/** A step of the route as the metal can be scrubbed through it. */
+export interface SteelStep extends SteelPlace {
+  /** In the words of the route. */
+  readonly after: string
+  readonly size: Size
+}
+
+/** The metal of one moment, ready to be drawn. */
+export interface LaidSteel {
+  /** Same words, same surface: what the window has it need not be sent again. */
+  readonly surface: string
+  readonly facets?: Facets
+  readonly low: readonly [number, number, number]
+  readonly high: readonly [number, number, number]
+  readonly origin: Origin
+  /** How light each steel is once etched, 0 to 1. */
+  readonly light: Readonly<Record<string, number>>
+  /** Ground to the piece; else a bar drawn as its box. */
+  readonly isPiece: boolean
+  readonly steps: readonly SteelStep[]
+}
+
+/** A face to be drawn by the engine's pictures. */
+export interface LaidFace {
+  readonly view: FaceView
+  readonly origin: Origin
+  readonly light: Readonly<Record<string, number>>
+}
+
+/** The job worked out last: its patterns and heats are asked for one after another. */
+let last:
+  | {
+      readonly text: string
+      readonly computed: ReturnType<typeof computeJob>['ok']
+      patterns?: readonly BarPattern[]
+      treated?: Treated
+    }
+  | undefined
+
+function worked(job: Written) {
+  const text = JSON.stringify(job)
+  if (last?.text === text) return last
+  const read = readLeniently(job)
+  const computed = read.whole && read.job ? computeJob(read.job).ok : undefined
+  return (last = { text, computed })
+}
+
+/** The steel of a job worked out; undefined where the job does not work out or has no such step. */
+export function laySteel(
+  job: Written,
+  place: SteelPlace | undefined,
+  known: string | undefined,
+): LaidSteel | undefined {
+  const kept = worked(job)
+  const { computed } = kept
+  if (!computed) return undefined
+  const patterns = (kept.patterns ??= patternsOf(computed))
+  const found = place
+    ? patterns.find((p) => p.bar === place.bar && p.index === place.index)
+    : patternOf(computed)
+  if (!found) return undefined
+  const { solid, billet, origin, light } = found
+  const size = solid?.size ?? billet.size
+  const low = [0, -size.width / 2, -size.height / 2] as const
+  const high = [size.length, size.width / 2, size.height / 2] as const
+  const surface = solid ? JSON.stringify(job.piece) : `box ${JSON.stringify(size)}`
+  return {
+    surface,
+    ...(known === surface ? {} : { facets: solid ? facetsOf(solid) : boxFacets(low, high) }),
+    low,
+    high,
+    origin,
+    light,
+    isPiece: solid !== undefined,
+    steps: patterns.map((p) => ({
+      bar: p.bar,
+      index: p.index,
+      after: p.after,
+      size: p.solid?.size ?? p.billet.size,
+    })),
+  }
+}
+
+/** Facets on the longest side: fine enough that none is seen from nearby, few enough for any card. */
+const ALONG = 220
+
+function facetsOf(solid: PieceSolid): Facets {
+  const { positions, triangles } = solid.mesh(solid.size.length / ALONG)
+  return cutFacets(positions, triangles, smoothNormals(positions, triangles))
+}
+
+/** One side of the metal as a face to be drawn. */
+export function layFace(
+  job: Written,
+  side: Side,
+  ppmm: number,
+  depth: number,
+): LaidFace | undefined {
+  const { computed } = worked(job)
+  const found = computed && patternOf(computed)
+  if (!found) return undefined
+  const { solid, billet, origin, light } = found
+  const options = { ppmm, depth }
+  const view = solid ? faceOfSolid(solid, side, options) : faceOfBar(billet.size, side, options)
+  return { view, origin, light }
+}
+
+/** What the heats of a job leave; undefined where it does not work out. */
+export function layHeats(job: Written): Treated | undefined {
+  const known = worked(job)
+  return known.computed && (known.treated ??= treatJob(known.computed))
+}

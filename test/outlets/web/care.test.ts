@@ -1,0 +1,208 @@
+import { readFileSync } from 'node:fs'
+import { createRequire } from 'node:module'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { type OpenApp, eventually, fieldAt, kept, openApp, picture, settled } from './open-app.ts'
+
+let app: OpenApp
+beforeAll(async () => {
+  app = await openApp()
+}, 60_000)
+afterAll(async () => {
+  await app.close()
+})
+
+const axeSource = readFileSync(
+  createRequire(import.meta.resolve('@axe-core/playwright')).resolve('axe-core/axe.min.js'),
+  'utf8',
+)
+
+interface Violation {
+  readonly id: string
+  readonly impact: string | null
+  readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[]
+}
+
+/** Serious and critical findings of the accessibility checker, in words. */
+async function findings(page: Page): Promise<string[]> {
+  const violations = await page.evaluate(async (source) => {
+    new Function(source)()
+    const { axe } = window as unknown as {
+      axe: { run(): Promise<{ violations: readonly Violation[] }> }
+    }
+    return (await axe.run()).violations
+  }, axeSource)
+  return violations
+    .filter(({ impact }) => impact === 'serious' || impact === 'critical')
+    .flatMap(({ id, nodes }) =>
+      nodes.map((node) => `${id}: ${node.html.slice(0, 160)} ${node.failureSummary ?? ''}`),
+    )
+}
+
+const screens = [
+  ['piece', '/builders-plate/piece', '.scale-drawing'],
+  ['route', '/builders-plate/route', '.figures'],
+  ['route-open', '/builders-plate/route/plate/5', '.open-step'],
+  ['route-branches', '/presentation-sword/route', '.bar-head'],
+  ['steel', '/builders-plate/steel', 'h1'],
+  ['heats', '/builders-plate/heats', 'h1'],
+] as const
+
+describe('care', () => {
+  for (const colorScheme of ['light', 'dark'] as const)
+    it(`no serious finding on any screen, ${colorScheme}, desk and phone; each is pictured`, async () => {
+      const desk = await app.open('/', { colorScheme, bypassCSP: true })
+      const phone = await app.open('/', {
+        colorScheme,
+        bypassCSP: true,
+        viewport: { width: 360, height: 780 },
+        hasTouch: true,
+        isMobile: true,
+      })
+      const found: Record<string, string[]> = {}
+      for (const [name, path, ready] of screens) {
+        for (const [kind, page] of [
+          ['desk', desk],
+          ['phone', phone],
+        ] as const) {
+          await page.goto(app.server.address + path)
+          await page.locator(ready).first().waitFor()
+          await picture(page, `${name}-${kind}-${colorScheme}`)
+          // What is told of the desk holds for the phone too, but for what is laid out anew.
+          if (kind === 'desk' || name === 'route-open')
+            found[`${name} ${kind}`] = await findings(page)
+          const across = await page.evaluate(
+            () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+          )
+          expect(across, `${name} on the ${kind} runs over its side`).toBeLessThanOrEqual(0)
+        }
+      }
+      await desk.getByRole('button', { name: 'Jobs' }).click()
+      await picture(desk, `jobs-desk-${colorScheme}`)
+      found.jobs = await findings(desk)
+      expect(
+        Object.fromEntries(Object.entries(found).filter(([, list]) => list.length > 0)),
+      ).toEqual({})
+      await desk.context().close()
+      await phone.context().close()
+    }, 60_000)
+
+  it('the whole planning flow by keyboard alone', async () => {
+    const page = await app.open('/builders-plate/route')
+    await page.locator('.figures').waitFor()
+    const active = () =>
+      page.evaluate(() => {
+        const element = document.activeElement
+        if (!(element instanceof HTMLButtonElement)) return ''
+        return `${element?.getAttribute('aria-label') ?? ''} ${element?.textContent ?? ''}`
+      })
+    const tabTo = async (words: RegExp, most = 120) => {
+      for (let i = 0; i < most; i++) {
+        if (words.test(await active())) return
+        await page.keyboard.press('Tab')
+      }
+      throw new Error(`${String(words)} is not reached by the tab key; at ${await active()}`)
+    }
+    // A new job from a kind of piece.
+    await tabTo(/^ Jobs$/)
+    await page.keyboard.press('Enter')
+    await tabTo(/a blank card/)
+    await page.keyboard.press('Enter')
+    // The first steps of its route.
+    await tabTo(/Lay the first stack/)
+    await page.keyboard.press('Enter')
+    await page.keyboard.type('stack')
+    await page.keyboard.press('Enter')
+    await eventually(() => page.url()).toMatch(/\/route\/bar\/0$/)
+    const id = new URL(page.url()).pathname.split('/')[1]
+    await tabTo(/Add a step after this/)
+    await page.keyboard.press('Enter')
+    await page.keyboard.type('draw')
+    await page.keyboard.press('ArrowDown')
+    await page.keyboard.press('ArrowUp')
+    await page.keyboard.press('Enter')
+    await eventually(() => page.url()).toMatch(/\/route\/bar\/1$/)
+    await fieldAt(page, 'bars.bar[1].height').focus()
+    await page.keyboard.press('Control+a')
+    await page.keyboard.type('11 mm')
+    await page.keyboard.press('Enter')
+    // Moved up, undone, removed, undone, closed.
+    await page.locator('[data-step="bar 1"]').focus()
+    await page.keyboard.press('Alt+ArrowUp')
+    await eventually(() => page.locator('.step .name').allInnerTexts()).toEqual([
+      'Draw out',
+      'Stack',
+    ])
+    await page.keyboard.press('Control+z')
+    await eventually(() => page.locator('.step .name').allInnerTexts()).toEqual([
+      'Stack',
+      'Draw out',
+    ])
+    await page.locator('[data-step="bar 1"]').focus()
+    await page.keyboard.press('Delete')
+    await eventually(() => page.locator('.step').count()).toBe(1)
+    await page.keyboard.press('Control+z')
+    await eventually(() => page.locator('.step').count()).toBe(2)
+    await page.keyboard.press('Escape')
+    await page.locator('.open-step').waitFor({ state: 'detached' })
+    await settled(page)
+    expect(await kept(app, id)).toMatchObject({
+      bars: { bar: [{ do: 'stack' }, { do: 'draw out', height: '11 mm' }] },
+    })
+    await page.context().close()
+  }, 40_000)
+
+  it('every target is at least 44 px or has 44 px to itself, on a phone', async () => {
+    const page = await app.open('/builders-plate/route', {
+      viewport: { width: 360, height: 780 },
+      hasTouch: true,
+      isMobile: true,
+    })
+    await page.locator('.figures').waitFor()
+    const small = await page.evaluate(() =>
+      [...document.querySelectorAll<HTMLElement>('button, select, input')]
+        .map((element) => {
+          const own = element.getBoundingClientRect()
+          // A name stretches over its whole row.
+          const box = element.classList.contains('name')
+            ? (element.closest('.step-grid')?.getBoundingClientRect() ?? own)
+            : own
+          return { text: element.textContent, width: box.width, height: box.height }
+        })
+        .filter(({ height, width }) => width > 0 && height < 43.5),
+    )
+    expect(small).toEqual([])
+    await page.context().close()
+  })
+
+  it('speaks German throughout, and the units re-express what was typed without touching it', async () => {
+    const page = await app.open('/builders-plate/route/plate/0', { locale: 'de-DE' })
+    await page.getByRole('button', { name: 'Der Arbeitsgang', exact: true }).waitFor()
+    await page.getByText('Zum Mitnehmen').waitFor()
+    expect(await page.locator('html').getAttribute('lang')).toBe('de')
+    const thickness = fieldAt(page, 'bars.plate[0].sheets[0].thickness')
+    await eventually(() => thickness.inputValue()).toBe('3.175 mm')
+    await page.getByRole('button', { name: 'in', exact: true }).click()
+    await eventually(() => thickness.inputValue()).toBe('1/8 in')
+    expect(await kept(app, 'builders-plate')).toMatchObject({
+      bars: { plate: { 0: { sheets: { 0: { thickness: '1/8 in' } } } } },
+    })
+    await picture(page, 'route-german')
+    await page.context().close()
+  })
+
+  it('prints the card with every caution beside its step', async () => {
+    const page = await app.open('/builders-plate/route')
+    await page.locator('.figures').waitFor()
+    await page.emulateMedia({ media: 'print' })
+    expect(await page.locator('.printed').first().isVisible()).toBe(true)
+    expect(await page.locator('.top').isVisible()).toBe(false)
+    expect((await page.pdf({ format: 'A4' })).length).toBeGreaterThan(20_000)
+    await picture(page, 'route-print', true)
+    await page.context().close()
+  })
+
+  it('no page told an error', () => {
+    expect(app.faults.filter((fault) => !/Content Security|ERR_/.test(fault))).toEqual([])
+  })
+})

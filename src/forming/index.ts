@@ -12,11 +12,11 @@ export {
   type Task,
   type Verdict,
 } from './machines/judge.ts'
-export { isPress, type Tool } from './machines/tools.ts'
+export { type Tool } from './machines/tools.ts'
 export { barrel } from './pressing/barrel.ts'
 export { drawOut, drawPass, type Bar } from './spread/draw.ts'
 export { squeezeLimits } from './spread/limits.ts'
 export { cornerLoad, movedShare } from './spread/sections.ts'
 export { driftOfLayers } from './stack/stack.ts'
-export { adviseStamp, sinkingOf, type StampAdvice, type StampPlan } from './stamp/press-in.ts'
+export { adviseStamp, type StampAdvice, type StampPlan } from './stamp/press-in.ts'
 export { adviseWeld, weldBefore, weldingRules, type WeldTest } from './welding/weld.ts'

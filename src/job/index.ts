@@ -26,8 +26,7 @@ export { type CutOff, type Weighed, cutOffFor, readSides, weighBlock } from './w
 export { type CountedStep, type FaceLines, type Restack, countRestacks, faceLines } from '#planner'
 export { DESIGN_DENSITY } from '#steel'
 export { type HeatColour, heatColour } from '#metallurgy'
-export { CAUTIONS_DEFER, type Bracket, type Impression, type Working } from '#operations'
-export { type ForceRecord, type StampRecord } from './force-record.ts'
+export { CAUTIONS_DEFER, type Bracket, type Working } from '#operations'
 export {
   type AskedForce,
   type AskedStamp,

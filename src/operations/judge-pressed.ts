@@ -1,5 +1,5 @@
 import type { Billet } from '#billet'
-import { type Judgement, type StampAdvice, type StampPlan, adviseStamp, isPress } from '#forming'
+import { type Judgement, type StampAdvice, type StampPlan, adviseStamp } from '#forming'
 import type { Heat, Smithy, Step } from './operation.ts'
 import { accountOf, bestOf } from './judge.ts'
 import { metalOf } from './metal-worked.ts'
@@ -32,7 +32,7 @@ export function judgePressed(
         const advice = adviseStamp({ ...plan, metal }, tool.tool)
         const all = (n: number) => n * bites
         const { low, value, high } = advice.blows
-        const perMinute = isPress(tool.tool) ? 12 : tool.way === 'power hammer' ? 180 : 60
+        const perMinute = tool.way === 'press' ? 12 : tool.way === 'power hammer' ? 180 : 60
         const time = smithy.workingTime?.(before, heat) ?? USUAL_TIME
         const heats = Math.max(1, Math.ceil(all(value) / ((perMinute / 60) * time) - 1e-9))
         const judged: Judgement = {

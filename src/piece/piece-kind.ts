@@ -84,6 +84,8 @@ export interface Blank {
   readonly size: Size
   readonly volume: number
   readonly note: string
+  /** It is bent to the piece, not ground to it: a straight bar must hold the whole box of the piece. */
+  readonly bent?: boolean
 }
 
 /**

@@ -22,7 +22,7 @@ export interface Making {
   readonly features?: readonly { readonly kind: Feature['kind']; readonly cuts: readonly Cut[] }[]
   readonly edges: Omit<Edges, 'outline'> & { readonly openings?: readonly Outline[] }
   /** Said of the bar it is ground from; its size where it is not the bounding box. */
-  readonly blank: { readonly note: string; readonly size?: Size }
+  readonly blank: { readonly note: string; readonly size?: Size; readonly bent?: boolean }
 }
 
 /** Derives volume, centre of mass, sections, normals, mesh and outline from a height field. */
@@ -96,7 +96,7 @@ function skinOf(field: HeightField, across: number): number {
 
 function blankOf({ blank, size }: Making): Blank {
   const bar = blank.size ?? size
-  return { size: bar, volume: bar.length * bar.width * bar.height, note: blank.note }
+  return { ...blank, size: bar, volume: bar.length * bar.width * bar.height }
 }
 
 /** Volume and its first moments: x·V, y·V, z·V. */

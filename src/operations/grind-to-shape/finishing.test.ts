@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { type Billet, volumesOf } from '#billet'
 import { attempt, lostTo, mass, stepOf } from '../attempt.ts'
+import { bend } from '../bend/index.ts'
 import { drill } from '../drill/index.ts'
 import { etch } from '../etch/index.ts'
 import { groove } from '../groove/index.ts'
@@ -12,6 +13,7 @@ import { buildPiece } from '../sample-pieces.ts'
 import { samplePack } from '../samples.ts'
 import { stamp } from '../stamp/index.ts'
 import { temper } from '../temper/index.ts'
+import { turn } from '../turn/index.ts'
 import { grindToShape } from './index.ts'
 
 const plate = {
@@ -212,5 +214,38 @@ describe('what the route forgets or burns away', () => {
       'Press it 3 mm deep: 1.5 mm to stay and 1.5 mm that will be ground off.',
     )
     expect(mass(step.after)).toBeCloseTo(mass(bar), 12)
+  })
+})
+
+describe('a ring', () => {
+  const ring = { kind: 'ring-blank' } as const
+  const piece = buildPiece(ring)
+
+  it('is ground out of a slice that holds its whole box', () => {
+    // Sliced 12 mm thick from 27 mm square bar: 27 × 27 × 12 mm; the ring is 24 × 24 × 8, 1351 mm³.
+    const slice = samplePack(27, 27, 12)
+    const { after } = stepOf(grindToShape, { leave: '0 mm' }, slice, { piece })
+    expect(after.volume * 1e9).toBeCloseTo(1351, 0)
+    expect(after.size).toEqual(piece.size)
+  })
+
+  it('a slice that stands the wrong way is told to be turned', () => {
+    const [problem] = attempt(grindToShape, {}, samplePack(12, 27, 27), { piece }).problems!
+    expect(problem.try[0]).toMatch(/^turn the bar/)
+  })
+
+  it('is not ground out of the straight strip it would be bent from', () => {
+    const strip = samplePack(70, 12, 7)
+    const [problem] = attempt(grindToShape, {}, strip, { piece }).problems!
+    expect(problem.what).toMatch(/too small in width/)
+  })
+
+  it('is ground from a strip bent round and laid flat', () => {
+    // Middle line π × 21.5 = 67.5 mm; a millimetre of stock lies on every face, and scale comes off.
+    const strip = samplePack(68.1, 10.2, 4.7)
+    const bent = stepOf(bend, { way: 'flatwise', radius: '11 mm' }, strip, { piece }).after
+    const flat = stepOf(turn, { to: 'on edge' }, bent, { piece }).after
+    const { after } = stepOf(grindToShape, {}, flat, { piece })
+    expect(after.size.length * 1000).toBeCloseTo(24.2, 6)
   })
 })

@@ -166,11 +166,21 @@ function blankFor(
   const leave = values.leave ?? shop.polishStock
   const near = isOutlined(bar)
   const off = near ? leave : leave + (values.stock ?? shop.grindStock)
-  const { length, width, height } = near ? piece.size : piece.blank.size
+  const { length, width, height } = near || piece.blank.bent ? piece.size : piece.blank.size
   return { length: length + 2 * off, width: width + 2 * off, height: height + 2 * off }
 }
 
+/** Whether the bar would hold the piece if it lay another way. */
+function holdsTurned(bar: Billet, wants: Size): boolean {
+  const rising = ({ length, width, height }: Size) => [length, width, height].sort((a, b) => a - b)
+  const has = rising(bar.size)
+  return rising(wants).every((side, i) => has[i] >= side - SAME_LENGTH)
+}
+
 function missing(bar: Billet, wants: Size, piece: PieceSolid): Problem[] {
+  const turn = holdsTurned(bar, wants)
+    ? ['turn the bar first: lying another way it holds the piece']
+    : []
   return (['length', 'width', 'height'] as const).flatMap((side) => {
     const less = wants[side] - bar.size[side]
     if (less <= SAME_LENGTH) return []
@@ -179,8 +189,9 @@ function missing(bar: Billet, wants: Size, piece: PieceSolid): Problem[] {
       {
         at: '',
         what: `the bar is ${show(less)} too small in ${side} for the piece`,
-        why: `it is ${show(bar.size[side])} ${on}; the piece with its stock is ${show(wants[side])} ${on} (${piece.blank.note})`,
+        why: `it is ${show(bar.size[side])} ${on}; the piece with its stock is ${show(wants[side])} ${on} (${piece.blank.bent ? 'ground out of a slice, not bent' : piece.blank.note})`,
         try: [
+          ...turn,
           side === 'length'
             ? 'start from a longer stack, or leave its length free'
             : `leave the bar ${show(wants[side])} ${on} in the step before`,

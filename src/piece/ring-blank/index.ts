@@ -101,6 +101,7 @@ export const ringBlank: PieceKind<typeof parameters> = {
         },
         blank: {
           size: { length: Math.PI * (inner + outer), width, height: outer - inner },
+          bent: true,
           note: 'the strip it is bent from, as long as its middle line; a slice needs a square of the outside diameter',
         },
       }),

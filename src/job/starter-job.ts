@@ -8,8 +8,14 @@ import { FORMAT } from './job.ts'
 const RESTACK_HEIGHT = 0.014
 /** Height left of a restack once it is welded and trusted (common practice: to about half). */
 const CLOSED = 0.6
-/** What heats and grinding may take off a side between the last drawing and the piece, m. */
-const ROOM = 0.0012
+/** What normalising may burn off a face between the last drawing and the grinder, m. */
+const ROOM = 0.0003
+/** A piece that fills less of its box than this is forged near its shape: nobody grinds half a bar away. */
+const WORTH_FORGING = 0.65
+/** A piece shorter than this is cut off a longer bar: so short a one cannot be held and welded, m (from memory). */
+const SHORT = 0.08
+/** Length of that longer bar, m. */
+const HELD = 0.15
 
 /**
  * A job to begin with: the first example of a kind and a plain route that makes it, its stack length
@@ -34,8 +40,11 @@ export function starterJob(kindName: string): Result<Record<string, unknown>> {
 function starterRoute(solid: PieceSolid): Record<string, unknown>[] {
   const { grindStock, polishStock } = usualShop()
   const over = 2 * (grindStock + polishStock + ROOM)
-  const height = solid.blank.size.height + over
-  const width = solid.blank.size.width + over
+  const from = solid.blank.bent ? solid.size : solid.blank.size
+  const height = from.height + over
+  const width = from.width + over
+  const keep = from.length + over
+  const forged = !solid.blank.bent && solid.volume < WORTH_FORGING * solid.blank.volume
   const wide = Math.max(0.036, width)
   const pieces = Math.max(3, Math.ceil((1.6 * height) / (RESTACK_HEIGHT * CLOSED)))
   const made = new Set(solid.features.map((f) => f.kind))
@@ -60,6 +69,8 @@ function starterRoute(solid: PieceSolid): Record<string, unknown>[] {
     { do: 'weld', close: `${CLOSED * 100} %`, heats: 3 },
     { do: 'trim' },
     { do: 'draw out', height: mm(height), width: mm(width) },
+    ...(forged ? [{ do: 'forge to shape' }] : []),
+    ...(keep < SHORT ? [{ do: 'cut off', keep: mm(keep), leave: mm(HELD - keep) }] : []),
     { do: 'normalise' },
     { do: 'grind to shape' },
     ...(made.has('stamp') ? [{ do: 'stamp' }] : []),

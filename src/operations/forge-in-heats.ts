@@ -98,7 +98,9 @@ export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): R
     soak: aim.soak ?? 0,
     medium: 'air',
   }
-  const after: Billet = { ...bar, temper: 'as forged' }
+  // A width that neither the step nor the bar has settled goes on to be what gives.
+  const spare = aim.width === undefined && before.spare === 'y' ? 'y' : bar.spare
+  const after: Billet = { ...bar, temper: 'as forged', spare }
   return ok(step(after, { losses: sumLosses(losses), heats: [heat], warnings }))
 }
 

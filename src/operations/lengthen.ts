@@ -68,11 +68,16 @@ function asItLies(
   return ok([before.size])
 }
 
+/** The least bar that can be worked is found to this share of it. */
+const LEAST_WITHIN = 1e-11
+const MOST_TRIES = 120
+
 /**
  * Works one bar back through a step: how long its spare side must be so that the bar after the step
  * meets the demand. The step itself is the only account of its losses, so the way back can never
  * disagree with the way forward; the after-side grows steadily with the before-side, so a secant
- * walk finds it to 1e-12.
+ * walk finds it to 1e-12. Where a bar short enough cannot be worked so at all, the least that can is
+ * the answer: it leaves more than was asked for.
  */
 export function lengthenToMeet(
   demand: Size,
@@ -91,10 +96,17 @@ export function lengthenToMeet(
   if (start.problems) return start
   let e0 = start.ok
   if (Math.abs(e0) <= 1e-13) return ok([{ ...before.size, [side]: s0 }])
+  if (e0 > 0 && measure(forward, before, demand, s0 * (1 - LEAST_WITHIN), held).problems)
+    return ok([{ ...before.size, [side]: s0 }])
   let s1 = s0 * 1.01
-  for (let i = 0; i < 60; i++) {
+  /** The longest found so far that cannot be worked. */
+  let floor = 0
+  for (let i = 0; i < MOST_TRIES; i++) {
+    if (s1 <= floor) s1 = (s0 + floor) / 2
     const next = measure(forward, before, demand, s1, held)
     if (next.problems) {
+      if (s1 < s0) floor = s1
+      if (e0 > 0 && s0 - floor <= LEAST_WITHIN * s0) return ok([{ ...before.size, [side]: s0 }])
       s1 = (s0 + s1) / 2
       continue
     }

@@ -75,6 +75,8 @@ export const weld = operation({
       bond: 'welded',
       worked: values.close,
       temper: 'as forged',
+      // It closes by a share of the height: a side that was to give still gives.
+      spare: before.spare,
     }
     return ok({
       ...done.ok,

@@ -57,7 +57,7 @@ export const drill = operation({
         notes: [
           ...piece.edges.holes.map(
             ({ name, at, diameter }) =>
-              `${name}: ${mm(diameter)} mm, ${mm(at.x)} mm from the butt, ${mm(Math.abs(at.y))} mm ${at.y < 0 ? 'below' : 'above'} the middle line.`,
+              `${name}: ${mm(diameter)} mm, ${mm(at.x)} mm from the butt, ${offMiddle(at.y)}.`,
           ),
           'Break the rims: a sharp rim starts a crack in the quench.',
         ],
@@ -68,5 +68,12 @@ export const drill = operation({
     return stays
   },
 })
+
+function offMiddle(y: number): string {
+  const off = mm(Math.abs(y))
+  return off === '0'
+    ? 'on the middle line'
+    : `${off} mm ${y < 0 ? 'below' : 'above'} the middle line`
+}
 
 const mm = (m: number) => String(Number((m * 1000).toFixed(2)))

@@ -84,7 +84,7 @@ export const harden = operation({
     return ok({
       ...done.ok,
       warnings: [...done.ok.warnings, ...warnings(before, values)],
-      notes: [straight, 'Try the edge with a file, then temper it the same hour.'],
+      notes: [straight, 'Try an edge or a corner with a file, then temper it the same hour.'],
     })
   },
   movement([before], _values, after) {

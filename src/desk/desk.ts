@@ -101,7 +101,6 @@ function lay(id: string, job: Written, base: number): void {
     worked: undefined,
     sound: undefined,
     piece: undefined,
-    listOpen: false,
   })
   workOutNow(job)
 }

@@ -35,7 +35,8 @@ export {
   askForce,
   askStamp,
 } from './ask-force.ts'
-export { type LayerRecord, type SteelRecord, type Treated, treatJob } from './heats/treat-job.ts'
+export { type Treated, treatJob } from './heats/treat-job.ts'
+export { type LayerRecord, type SteelRecord } from './heats/steel-records.ts'
 export { type HeatRecord } from './heats/heat-records.ts'
 export { type HeatsRecord, recordHeats } from './heats/heats-record.ts'
 export { starterJob } from './starter-job.ts'

@@ -2,5 +2,6 @@
 export { type Ink, plainInk, terminalInk } from './ink.ts'
 export { problemText, problemsText } from './problems.ts'
 export { blowsOf, forceLine, ranged } from './force-line.ts'
+export { heatHistory } from './heat-history.ts'
 export { type CardStyle, routeCard } from './route-card.ts'
 export { type CardUnits, type Say, sayIn } from './say.ts'

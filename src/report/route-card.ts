@@ -1,6 +1,7 @@
 import type { Problem } from '#problem'
-import { type Computed, cardSteps } from '#job'
+import { type Computed, type Treated, cardSteps } from '#job'
 import { type Ink, plainInk } from './ink.ts'
+import { heatLine, heatsLeave } from './heat-words.ts'
 import { retell } from './retell.ts'
 import { forceLine } from './force-line.ts'
 import { type CardUnits, type Say, sayIn } from './say.ts'
@@ -12,6 +13,8 @@ export interface CardStyle {
   readonly width?: number
   /** Leave the cautions out: for a second look, never for the anvil. */
   readonly brief?: boolean
+  /** What the heats leave; left out, the card says nothing of it. */
+  readonly treated?: Treated
 }
 
 /** Where a row may break: never between a number and its fraction or unit. */
@@ -25,7 +28,7 @@ export function routeCard(computed: Computed, style: CardStyle = {}): string {
   const say = sayIn(style.units ?? 'metric')
   const ink = style.ink ?? plainInk
   const width = Math.max(72, Math.min(style.width ?? 96, 120))
-  const card = new Card(say, ink, width, style.brief ?? false)
+  const card = new Card(say, ink, width, style.brief ?? false, style.treated)
   return card.write(computed)
 }
 
@@ -39,14 +42,16 @@ class Card {
   private readonly ink: Ink
   private readonly width: number
   private readonly brief: boolean
+  private readonly treated?: Treated
 
-  constructor(say: Say, ink: Ink, width: number, brief: boolean) {
+  constructor(say: Say, ink: Ink, width: number, brief: boolean, treated?: Treated) {
     this.say = say
     this.rows = say.units === 'both' ? sayIn('metric') : say
     this.second = say.units === 'both' ? sayIn('inch') : undefined
     this.ink = ink
     this.width = width
     this.brief = brief
+    this.treated = treated
   }
 
   write(computed: Computed): string {
@@ -87,6 +92,8 @@ class Card {
         this.detail(`lost: ${losses.map((l) => `${l.cause} ${say.mass(l.mass)}`).join(', ')}`)
       for (const aside of step.setAside)
         this.detail(`set aside: ${say.size(aside.size)}, ${say.mass(aside.mass)}`)
+      for (const heat of this.treated?.heats ?? [])
+        if (heat.step === i + 1) this.detail(`heat: ${heatLine(heat, say)}`)
       if (step.force) this.detail(forceLine(step.force, say))
       for (const note of step.notes) this.detail(retell(note, say))
       for (const warning of step.warnings) this.warning(warning)
@@ -94,6 +101,7 @@ class Card {
     }
     this.lines.push(this.rule('─'))
     this.totals(computed, totals)
+    if (this.treated) this.heats(this.treated, computed)
     if (!this.brief) this.lines.push('', this.wrapped(cautionsDefer, 0, ink.soft))
     return `${this.lines.join('\n')}\n`
   }
@@ -145,6 +153,18 @@ class Card {
       (w) => !computed.plan.steps.some((s) => w.at.startsWith(s.at)),
     )
     for (const warning of general) this.warning(warning)
+  }
+
+  private heats(treated: Treated, { warnings }: Computed): void {
+    this.lines.push('', this.ink.bold('What the heats leave'))
+    for (const line of heatsLeave(treated, this.say)) this.listed(line)
+    const told = new Set(warnings.map((w) => `${w.at} ${w.what}`))
+    for (const warning of treated.warnings)
+      if (!told.has(`${warning.at} ${warning.what}`)) this.warning(warning)
+  }
+
+  private listed(line: string): void {
+    this.lines.push(this.wrapped(`  ${retell(line, this.say)}`, 2, (text) => text))
   }
 
   private warning({ what, why, try: cures }: Problem): void {

@@ -1,4 +1,4 @@
-import { computeJob, recordPlan, recordProblems } from '#job'
+import { computeJob, recordPlan, recordProblems, treatJob } from '#job'
 import { type CardUnits, problemsText, routeCard } from '#report'
 import { type Command, one } from '../command.ts'
 import { jobFrom } from '../job-file.ts'
@@ -27,11 +27,15 @@ export const plan: Command = {
       else terminal.error(`${problemsText(computed.problems, terminal.ink)}\n`)
       return 1
     }
-    if (json) terminal.out(`${JSON.stringify(recordPlan(computed.ok), null, 2)}\n`)
+    const treated = treatJob(computed.ok, {
+      signal: terminal.signal,
+      onProgress: terminal.progress,
+    })
+    if (json) terminal.out(`${JSON.stringify(recordPlan(computed.ok, treated), null, 2)}\n`)
     else {
       const { ink, width } = terminal
       terminal.out(
-        routeCard(computed.ok, { units, ink, width, brief: given.options.brief === true }),
+        routeCard(computed.ok, { units, ink, width, brief: given.options.brief === true, treated }),
       )
     }
     return 0

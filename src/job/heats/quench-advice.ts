@@ -1,7 +1,8 @@
 import type { Composition } from '#steel'
 import type { QuenchMedium } from '#metallurgy'
 import { type Hardening, hardenSteel } from './hardening.ts'
-import type { SteelRecord } from './treat-job.ts'
+import type { Ranged } from './layer-records.ts'
+import type { SteelRecord } from './steel-records.ts'
 
 export interface QuenchAdvice {
   /** As the job says it. */
@@ -12,6 +13,10 @@ export interface QuenchAdvice {
   readonly each: readonly {
     readonly steel: string
     readonly hardens: 'through' | 'doubtful' | 'skin only'
+    /** m: the thickness it should harden to at its middle in this medium. */
+    readonly limit: Ranged
+    /** Share of martensite to be expected at the middle here. */
+    readonly martensite: number
   }[]
   /** Media that harden every one of them through, mildest first, in the job's words. */
   readonly wouldDo: readonly string[]
@@ -35,52 +40,57 @@ export function adviseQuench(
 ): QuenchAdvice | undefined {
   const able = steels.filter((s) => s.hardens !== undefined)
   if (able.length === 0) return undefined
+  const treated = able.map((s) => ({
+    steel: s.steel,
+    hardens: s.hardens!,
+    at: hardenSteel({ steel: s.steel, carbon: s.carbon.value }, hardening, compositionOf),
+  }))
   const each = [
-    ...new Map(able.map((s) => [s.steel, { steel: s.steel, hardens: s.hardens! }])).values(),
+    ...new Map(
+      treated.map(({ steel, hardens, at }) => {
+        const { criticalSize, martensite } = at.hardening
+        const limit = { value: criticalSize.value, range: criticalSize.range }
+        return [steel, { steel, hardens, limit, martensite: martensite.value }]
+      }),
+    ).values(),
   ]
-  const media = able.map(
-    (s) =>
-      hardenSteel({ steel: s.steel, carbon: s.carbon.value }, hardening, compositionOf).hardenIn,
-  )
   const wouldDo = (Object.keys(words) as QuenchMedium[])
-    .filter((m) => media.every((list) => list.includes(m)))
+    .filter((m) => treated.every(({ at }) => at.hardenIn.includes(m)))
     .map((m) => words[m]!)
   const { medium, size } = hardening
   return { medium, size, each, wouldDo, sentence: sentenceOf(each, wouldDo, hardening) }
 }
+
+/** Martensite at the middle from which a steel is said to harden through (common practice). */
+const NEARLY_ALL = 0.9
 
 function sentenceOf(
   each: QuenchAdvice['each'],
   wouldDo: readonly string[],
   { medium, size }: Hardening,
 ): string {
-  const thick = `${(size * 1000).toFixed(1)} mm`
-  const by = (verdict: string) => each.filter((e) => e.hardens === verdict).map((e) => e.steel)
-  const list = (names: readonly string[]) => names.join(' and ')
-  const parts: string[] = []
-  const [through, doubtful, skin] = ['through', 'doubtful', 'skin only'].map(by) as [
-    string[],
-    string[],
-    string[],
-  ]
-  if (through.length > 0)
-    parts.push(`${list(through)} harden${through.length === 1 ? 's' : ''} through`)
-  if (doubtful.length > 0) parts.push(`${list(doubtful)} may fall short at the middle`)
-  if (skin.length > 0)
-    parts.push(`${list(skin)} harden${skin.length === 1 ? 's' : ''} at the skin only`)
+  const mm = (m: number) => (m * 1000).toFixed(m < 0.00995 ? 1 : 0)
+  const limit = ({ limit: { value, range } }: QuenchAdvice['each'][number]) =>
+    `its limit lies near ${mm(value)} mm, ${mm(range[0])} to ${mm(range[1])} mm`
+  const parts = each.map((e) => {
+    if (e.hardens === 'through') return `${e.steel} hardens through`
+    if (e.hardens === 'skin only') return `${e.steel} hardens near its faces only (${limit(e)})`
+    return e.martensite >= NEARLY_ALL
+      ? `${e.steel} should harden through (${limit(e)})`
+      : `${e.steel} may fall short at the middle (${limit(e)})`
+  })
   const reckoned = medium === 'plates' ? ' (plates are reckoned as still air)' : ''
-  const head = `In ${medium}${reckoned}, ${thick} thick: ${parts.join('; ')}.`
+  const head = `In ${medium}${reckoned}, ${mm(size)} mm thick: ${parts.join('; ')}.`
   const [mildest] = wouldDo
-  if (doubtful.length + skin.length === 0)
-    return mildest !== undefined && mildest !== medium && order(mildest) < order(medium)
+  const short = each.some((e) => e.hardens !== 'through' && e.martensite < NEARLY_ALL)
+  if (!short)
+    return mildest !== undefined && order(mildest) < order(medium)
       ? `${head} ${capital(mildest)} is the mildest that would do.`
       : head
   if (mildest === undefined)
-    return `${head} No quench here hardens all of it through: the middle stays softer.`
+    return `${head} No quench hardens all of it through: edges and faces are hard, the middle stays softer.`
   const risk = ['water', 'brine'].includes(mildest) ? ', at the risk of cracks' : ''
-  return mildest === medium
-    ? `${head} Thin edges harden; move it well.`
-    : `${head} ${capital(mildest)} would harden all of it${risk}; thin edges harden either way.`
+  return `${head} ${capital(mildest)} would harden all of it${risk}; thin edges harden either way.`
 }
 
 function order(medium: string): number {

@@ -79,12 +79,7 @@ export interface Peeled {
 export function peel(build: Build, axis: Axis, low: number, high: number, side: number): Peeled {
   if (build.form === 'layered' && build.axis === axis) {
     const scale = thicknessOf(build) / side
-    const bottom = takeOff(build.layers, low * scale)
-    const top = takeOff(bottom.layers.toReversed(), high * scale)
-    return {
-      build: { ...build, layers: top.layers.toReversed() },
-      lost: { low: bottom.lost, high: top.lost },
-    }
+    return peelLayers(build, low * scale, high * scale)
   }
   if (build.form === 'joined' && build.axis === axis && build.parts.length > 1) {
     return peelParts(build, axis, low, high, side)
@@ -106,16 +101,24 @@ export function peel(build: Build, axis: Axis, low: number, high: number, side: 
   return { build, lost: { low: 0, high: 0 } }
 }
 
-function takeOff(
-  layers: readonly Layer[],
-  off: number,
-): { layers: readonly Layer[]; lost: number } {
-  let left = off
-  let lost = 0
-  while (lost < layers.length - 1 && layers[lost].thickness <= left)
-    left -= layers[lost++].thickness
-  const [first, ...rest] = layers.slice(lost)
-  return { layers: [{ ...first, thickness: Math.max(0, first.thickness - left) }, ...rest], lost }
+/** At least one layer is left, be it of no thickness. */
+function peelLayers(build: Layered, low: number, high: number): Peeled {
+  const { layers } = build
+  let [first, last] = [0, layers.length - 1]
+  let [bottom, top] = [low, high]
+  while (first < last && layers[first].thickness <= bottom) bottom -= layers[first++].thickness
+  // What is left of the bottom layer may be all there is for the top to take.
+  const thick = (i: number) => layers[i].thickness - (i === first ? bottom : 0)
+  while (last > first && thick(last) <= top) top -= thick(last--)
+  const kept = layers.slice(first, last + 1)
+  // Spread, so that marks ride along.
+  kept[0] = { ...kept[0], thickness: Math.max(0, kept[0].thickness - bottom) }
+  const end = kept[kept.length - 1]
+  kept[kept.length - 1] = { ...end, thickness: Math.max(0, end.thickness - top) }
+  return {
+    build: { ...build, layers: kept },
+    lost: { low: first, high: layers.length - 1 - last },
+  }
 }
 
 /** Outermost parts give way first; a part's share shrinks by what it loses. */

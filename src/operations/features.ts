@@ -1,7 +1,15 @@
 import { type Problem, type Result, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import type { Feature, PieceSolid } from '#piece'
-import { type Billet, type Build, type Densities, volumesOf, worked } from '#billet'
+import {
+  type Billet,
+  type Build,
+  type Densities,
+  UNWEIGHED,
+  sharesOf,
+  volumesOf,
+  worked,
+} from '#billet'
 import { contentOf } from './content.ts'
 import { lossBetween } from './fire.ts'
 import type { Loss, LossCause } from './operation.ts'
@@ -33,7 +41,9 @@ export function takeFeatures(
   for (const feature of toCome) {
     const through = feature.kind === 'hole' || feature.kind === 'slot'
     const longer = through && !isShaped(bar) ? Math.max(1, bar.size.height / piece.size.height) : 1
-    const shares = contentOf(of, through ? {} : { z: slab(feature.kind, piece, bar) })
+    // Of a bar that is not weighed a feature takes its steels alike.
+    const whole = through || densities === UNWEIGHED
+    const shares = whole ? sharesOf(of) : contentOf(of, { z: slab(feature.kind, piece, bar) })
     for (const [steel, share] of Object.entries(shares))
       left[steel] -= share * feature.volume * longer
   }

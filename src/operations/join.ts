@@ -97,18 +97,31 @@ function asParts(axis: Axis, laid: readonly Laid[], how: string): Build {
 
 /** Pieces whose builds are the same in every number share one, so that an account stays small. */
 function sharingBuilds(laid: readonly Laid[]): Laid[] {
-  const seen = new Map<string, Build>()
+  const seen: Build[] = []
   const byPlace = new Map<Build, Build>()
   return laid.map((piece) => {
     let build = byPlace.get(piece.build)
     if (!build) {
-      const key = JSON.stringify(piece.build)
-      build = seen.get(key) ?? piece.build
-      seen.set(key, build)
+      build = seen.find((other) => sameBuild(other, piece.build))
+      if (!build) seen.push((build = piece.build))
       byPlace.set(piece.build, build)
     }
     return { ...piece, build }
   })
+}
+
+function sameBuild(a: Build, b: Build): boolean {
+  if (a.form !== 'layered' || b.form !== 'layered')
+    return a.form === b.form && JSON.stringify(a) === JSON.stringify(b)
+  return (
+    a.axis === b.axis &&
+    a.laid === b.laid &&
+    a.layers.length === b.layers.length &&
+    a.layers.every(
+      ({ steel, thickness }, i) =>
+        thickness === b.layers[i].thickness && steel === b.layers[i].steel,
+    )
+  )
 }
 
 /** Pieces brought to the least height among them by grinding top and bottom, and told so. */

@@ -2,13 +2,15 @@ import { declared, heatColour, readJob, starterJob, writeJob } from '#job'
 import { pieceKinds } from '#piece'
 import { drawPiece } from './draw-piece.ts'
 import type { Answers, AskMessage, Declarations, Reply } from './messages.ts'
+import type { PaintOrder } from './paint-orders.ts'
 import { readLeniently } from './read-leniently.ts'
 import { workOut } from './work-out.ts'
 
 /** The engine in a worker: asks come in by number, answers go out under the same. */
 const post = (reply: Reply) => postMessage(reply)
 
-addEventListener('message', ({ data }: MessageEvent<AskMessage>) => {
+addEventListener('message', ({ data }: MessageEvent<AskMessage | PaintOrder>) => {
+  if ('ppmm' in data) return void import('./paint-orders.ts').then(({ fill }) => fill(data))
   const { number } = data
   try {
     if (isLaid(data)) void lay(data)
@@ -19,21 +21,22 @@ addEventListener('message', ({ data }: MessageEvent<AskMessage>) => {
   }
 })
 
-type Laid = Extract<AskMessage, { ask: 'steel' | 'face' | 'heats' }>
+type Laid = Extract<AskMessage, { ask: 'steel' | 'heats' }>
 
 function isLaid(asked: AskMessage): asked is Laid {
-  return asked.ask === 'steel' || asked.ask === 'face' || asked.ask === 'heats'
+  return asked.ask === 'steel' || asked.ask === 'heats'
 }
 
 /** Where metal lies and what the heats leave is a large part of the engine, fetched when first asked for. */
 async function lay(asked: Laid): Promise<void> {
   const { number } = asked
   try {
-    const { layFace, layHeats, laySteel } = await import('./lay-steel.ts')
+    const { layHeats, laySteel } = await import('./lay-steel.ts')
     if (asked.ask === 'heats') return post({ number, answer: layHeats(asked.job) })
-    if (asked.ask === 'face')
-      return post({ number, answer: layFace(asked.job, asked.side, asked.ppmm, asked.depth) })
-    post({ number, answer: laySteel(asked.job, asked.place, asked.known) })
+    const laid = laySteel(asked.job, asked.place, asked.known, asked.shape)
+    const rows = { ...laid?.facets, ...laid?.mesh }
+    const transfer = Object.values(rows).flatMap((row) => ('buffer' in row ? [row.buffer] : []))
+    postMessage({ number, answer: laid } satisfies Reply, { transfer })
   } catch (fault) {
     post({ number, fault: (fault as Error).message })
   }

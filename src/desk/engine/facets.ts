@@ -44,39 +44,16 @@ export function cutFacets(
   return { positions: at, normals, planes }
 }
 
-const QUADS: readonly (readonly [corners: readonly number[], outward: Vector])[] = [
-  [
-    [0, 2, 3, 1],
-    [0, 0, -1],
-  ],
-  [
-    [4, 5, 7, 6],
-    [0, 0, 1],
-  ],
-  [
-    [0, 1, 5, 4],
-    [0, -1, 0],
-  ],
-  [
-    [2, 6, 7, 3],
-    [0, 1, 0],
-  ],
-  [
-    [0, 4, 6, 2],
-    [-1, 0, 0],
-  ],
-  [
-    [1, 3, 7, 5],
-    [1, 0, 0],
-  ],
-]
-
-/** A bar as its box. */
-export function boxFacets(low: Vector, high: Vector): Facets {
-  const positions = Array.from({ length: 8 }, (_, i) =>
+/** A bar as its box: corners shared, six faces of two triangles. */
+export function boxMesh(low: Vector, high: Vector) {
+  const corners = Array.from({ length: 8 }, (_, i) =>
     [i & 1, (i >> 1) & 1, i >> 2].map((far, k) => (far ? high[k] : low[k])),
-  ).flat()
-  const triangles = QUADS.flatMap(([[a, b, c, d]]) => [a, b, c, a, c, d])
-  const smooth = QUADS.flatMap(([, n]) => Array.from({ length: 6 }, () => n).flat())
-  return cutFacets(positions, triangles, smooth)
+  )
+  const quads = ['0231', '4576', '0154', '2673', '0462', '1375']
+  return {
+    positions: Float64Array.from(corners.flat()),
+    triangles: Uint32Array.from(
+      quads.flatMap((quad) => [0, 1, 2, 0, 2, 3].map((k) => Number(quad[k]))),
+    ),
+  }
 }

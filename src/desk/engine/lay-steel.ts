@@ -1,9 +1,8 @@
-import type { Size } from '#geometry'
+import type { Mesh, Size } from '#geometry'
 import { type BarPattern, computeJob, patternOf, patternsOf, treatJob, type Treated } from '#job'
-import type { PieceSolid } from '#piece'
 import type { Origin } from '#pattern'
-import { type FaceView, type Side, faceOfBar, faceOfSolid, smoothNormals } from '#view'
-import { type Facets, boxFacets, cutFacets } from './facets.ts'
+import { smoothNormals } from '#view'
+import { type Facets, boxMesh, cutFacets } from './facets.ts'
 import type { Written } from './messages.ts'
 import { readLeniently } from './read-leniently.ts'
 
@@ -25,6 +24,7 @@ export interface LaidSteel {
   /** Same words, same surface: what the window has it need not be sent again. */
   readonly surface: string
   readonly facets?: Facets
+  readonly mesh?: Pick<Mesh, 'positions' | 'triangles'>
   readonly low: readonly [number, number, number]
   readonly high: readonly [number, number, number]
   readonly origin: Origin
@@ -33,13 +33,6 @@ export interface LaidSteel {
   /** Ground to the piece; else a bar drawn as its box. */
   readonly isPiece: boolean
   readonly steps: readonly SteelStep[]
-}
-
-/** A face to be drawn by the engine's pictures. */
-export interface LaidFace {
-  readonly view: FaceView
-  readonly origin: Origin
-  readonly light: Readonly<Record<string, number>>
 }
 
 /** The job worked out last: its patterns and heats are asked for one after another. */
@@ -65,6 +58,7 @@ export function laySteel(
   job: Written,
   place: SteelPlace | undefined,
   known: string | undefined,
+  shape: 'facets' | 'mesh',
 ): LaidSteel | undefined {
   const kept = worked(job)
   const { computed } = kept
@@ -79,9 +73,15 @@ export function laySteel(
   const low = [0, -size.width / 2, -size.height / 2] as const
   const high = [size.length, size.width / 2, size.height / 2] as const
   const surface = solid ? JSON.stringify(job.piece) : `box ${JSON.stringify(size)}`
+  const mesh =
+    known === surface
+      ? undefined
+      : solid
+        ? solid.mesh(solid.size.length / ALONG)
+        : boxMesh(low, high)
   return {
     surface,
-    ...(known === surface ? {} : { facets: solid ? facetsOf(solid) : boxFacets(low, high) }),
+    ...(mesh && (shape === 'mesh' ? { mesh } : { facets: facetsOf(mesh) })),
     low,
     high,
     origin,
@@ -99,25 +99,8 @@ export function laySteel(
 /** Facets on the longest side: fine enough that none is seen from nearby, few enough for any card. */
 const ALONG = 220
 
-function facetsOf(solid: PieceSolid): Facets {
-  const { positions, triangles } = solid.mesh(solid.size.length / ALONG)
+function facetsOf({ positions, triangles }: Pick<Mesh, 'positions' | 'triangles'>): Facets {
   return cutFacets(positions, triangles, smoothNormals(positions, triangles))
-}
-
-/** One side of the metal as a face to be drawn. */
-export function layFace(
-  job: Written,
-  side: Side,
-  ppmm: number,
-  depth: number,
-): LaidFace | undefined {
-  const { computed } = worked(job)
-  const found = computed && patternOf(computed)
-  if (!found) return undefined
-  const { solid, billet, origin, light } = found
-  const options = { ppmm, depth }
-  const view = solid ? faceOfSolid(solid, side, options) : faceOfBar(billet.size, side, options)
-  return { view, origin, light }
 }
 
 /** What the heats of a job leave; undefined where it does not work out. */

@@ -11,8 +11,7 @@ import type {
   FaceLines,
   Treated,
 } from '#job'
-import type { Side } from '#view'
-import type { LaidFace, LaidSteel, SteelPlace } from './lay-steel.ts'
+import type { LaidSteel, SteelPlace } from './lay-steel.ts'
 
 /** What goes between the window and the worker that computes. All of it is plain data. */
 
@@ -138,13 +137,8 @@ export type Ask =
       readonly place?: SteelPlace
       /** The surface the window has already. */
       readonly known?: string
-    }
-  | {
-      readonly ask: 'face'
-      readonly job: Written
-      readonly side: Side
-      readonly ppmm: number
-      readonly depth: number
+      /** For a graphics card, or for the engine's own pictures. */
+      readonly shape: 'facets' | 'mesh'
     }
   | { readonly ask: 'heats'; readonly job: Written }
 
@@ -158,7 +152,6 @@ export interface Answers {
   /** A job of this kind with a plain route, to be changed. */
   readonly begin: Written | undefined
   readonly steel: LaidSteel | undefined
-  readonly face: LaidFace | undefined
   readonly heats: Treated | undefined
 }
 

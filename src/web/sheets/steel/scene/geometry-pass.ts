@@ -4,14 +4,15 @@ in vec3 position;
 in vec3 normal;
 in vec3 facet;
 uniform mat4 toClip;
+uniform vec3 stretch;
 out highp vec3 place;
 out highp vec3 smoothed;
 flat out highp vec3 flatNormal;
 void main() {
-  place = position;
-  smoothed = normal;
-  flatNormal = facet;
-  gl_Position = toClip * vec4(position, 1.0);
+  place = position * stretch;
+  smoothed = normal / stretch;
+  flatNormal = facet / stretch;
+  gl_Position = toClip * vec4(place, 1.0);
 }`
 
 export const PRECISE = `precision highp float;

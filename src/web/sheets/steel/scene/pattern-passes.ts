@@ -8,10 +8,13 @@ uniform vec3 viewRight;
 uniform vec3 viewUp;
 uniform vec3 viewOut;
 uniform float pixel;
+uniform vec3 stretch;
 void sidesOf(vec3 facet, out vec3 u, out vec3 v) {
   float towards = max(dot(facet, viewOut), 1e-3);
   u = pixel * (viewRight - viewOut * (dot(viewRight, facet) / towards));
   v = pixel * (viewUp - viewOut * (dot(viewUp, facet) / towards));
+  u /= stretch;
+  v /= stretch;
 }`
 
 /** First pass of the pattern: where each pixel came from, how far it runs there. −2: no metal seen. */
@@ -29,7 +32,7 @@ void main() {
   vec3 u, v;
   sidesOf(texelFetch(facets, at, 0).xyz, u, v);
   float seam;
-  steelTrace(place.xyz, u, v, trace, seam);
+  steelTrace(place.xyz / stretch, u, v, trace, seam);
   skin = vec4(seam, 0.0, 0.0, 1.0);
 }`
 }
@@ -75,7 +78,7 @@ void main() {
     put(means, own.w < 0.0 ? 0.0 : 1.0, texelFetch(skins, at, 0).x, own.w);
     return;
   }
-  vec3 place = texelFetch(places, at, 0).xyz;
+  vec3 place = texelFetch(places, at, 0).xyz / stretch;
   vec3 u, v;
   sidesOf(texelFetch(facets, at, 0).xyz, u, v);
   float sum[${weights}];
@@ -107,6 +110,7 @@ export function workedFragment(move: string): string {
   return `${PRECISE}
 uniform sampler2D places;
 uniform sampler2D sheets;
+uniform vec3 stretch;
 ${move}
 layout(location = 0) out vec4 worked;
 vec3 eigenvalues(mat3 a) {
@@ -128,7 +132,7 @@ void main() {
   if (place.w == 0.0) return;
   vec4 origin;
   mat3 rates;
-  moveMove(place.xyz, origin, rates);
+  moveMove(place.xyz / stretch, origin, rates);
   if (origin.w < 0.0) return;
   vec4 about = texelFetch(sheets, ivec2(0, int(origin.w)), 0);
   int entries = textureSize(sheets, 0).x - 1;

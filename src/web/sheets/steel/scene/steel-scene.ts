@@ -135,6 +135,11 @@ export class SteelScene {
     if (this.origin === origin) this.worked = { material, sheets }
   }
 
+  /** The metal drawn so many times its size along each of its axes; the pattern goes with it. */
+  stretch(by: Vector): void {
+    this.uniforms.stretch!.value = new Vector3(...by)
+  }
+
   /** Draws; `again` false redoes only the light. */
   draw(shot: Shot, width: number, height: number, again = true): void {
     const { renderer, body, box, trace, cover } = this
@@ -333,6 +338,7 @@ function sharedUniforms(): Uniforms {
     ...each(PAIRS, () => new Vector2()),
     ...each(VECTORS, () => new Vector3()),
     toClip: { value: new Matrix4() },
+    stretch: { value: new Vector3(1, 1, 1) },
     cutPlane: { value: new Vector4() },
     stripHalf: { value: stripLight.stripHalf },
     stripLight: { value: stripLight.stripLight },

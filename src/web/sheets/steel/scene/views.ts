@@ -103,8 +103,8 @@ export function middleOf({ low, high }: Box): Vector {
 /** Columns of the matrix that takes metres to the card's cube (x, y, z in −1 … 1, the nearest least). */
 export function toClip(camera: Camera, box: Box, width: number, height: number): number[] {
   const { right, up, out, middle, pixel } = camera
-  const reach =
-    Math.hypot(...plus(box.high, box.low, -1)) + Math.hypot(...plus(middle, middleOf(box), -1))
+  // Room for metal drawn stretched, too.
+  const reach = 4 * Math.hypot(...plus(box.high, box.low, -1), ...plus(middle, middleOf(box), -1))
   const rows = [
     [right, 2 / (width * pixel)],
     [up, 2 / (height * pixel)],

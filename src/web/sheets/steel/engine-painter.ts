@@ -1,0 +1,66 @@
+import type { LaidSteel } from '#desk'
+import type { StagePainter, Wanted, Weights } from './painters.ts'
+import { Painter } from './pictures/painter.ts'
+import type { Camera } from './scene/views.ts'
+
+/** Pictures by the engine, in a worker: slower than a graphics card, and the same to the eye. */
+export class EnginePainter implements StagePainter {
+  readonly by = 'engine'
+  readonly whole = false
+  readonly canvas: HTMLCanvasElement
+  private readonly paper: CanvasRenderingContext2D | null
+  private readonly painter: Painter
+  private steel?: LaidSteel
+  private weights: Weights = []
+
+  constructor(canvas: HTMLCanvasElement, drawn: () => void) {
+    this.canvas = canvas
+    this.paper = canvas.getContext('2d')
+    this.painter = new Painter(({ data, width, height, coarse }) => {
+      if (!data || !this.paper) return
+      const picture = new OffscreenCanvas(width, height)
+      picture.getContext('2d')?.putImageData(new ImageData(data, width, height), 0, 0)
+      this.paper.clearRect(0, 0, canvas.width, canvas.height)
+      this.paper.drawImage(picture, 0, 0, canvas.width, canvas.height)
+      if (!coarse) drawn()
+    })
+  }
+
+  lay(steel: LaidSteel, weights: Weights): Promise<void> {
+    this.steel = steel
+    this.weights = weights
+    return Promise.resolve()
+  }
+
+  draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void {
+    const { steel, canvas } = this
+    const bright = this.weights[0]
+    if (!steel?.mesh || !bright) return
+    const size = [Math.round(width), Math.round(height)] as const
+    if (canvas.width !== size[0] || canvas.height !== size[1]) [canvas.width, canvas.height] = size
+    const by = moving ? 3 : 1
+    this.painter.draw({
+      mesh: steel.mesh,
+      origin: steel.origin,
+      bright,
+      up: camera.up,
+      out: camera.out,
+      middle: camera.middle,
+      pixel: camera.pixel * by,
+      width: Math.ceil(size[0] / by),
+      height: Math.ceil(size[1] / by),
+      depth: wanted.ground,
+      finish: wanted.finish,
+      strip: wanted.strip,
+      ground: wanted.night ? 'night' : 'paper',
+    })
+  }
+
+  stretch(): void {
+    // The engine draws what lies there, not the way there.
+  }
+
+  dispose(): void {
+    this.painter.close()
+  }
+}

@@ -1,0 +1,36 @@
+import type { LaidSteel } from '#desk'
+import type { FinishName } from '#look'
+import type { Mode } from './scene/look-pass.ts'
+import type { SteelWeights } from './scene/metal.ts'
+import type { Camera, Vector } from './scene/views.ts'
+
+/** What is wanted of a picture besides where the eye stands. */
+export interface Wanted {
+  readonly mode: Mode
+  readonly range: readonly [number, number]
+  readonly steps: number
+  readonly finish: FinishName
+  readonly strip: number
+  readonly stripTurn: number
+  readonly cut?: { readonly out: Vector; readonly at: number }
+  readonly ground: number
+  readonly night: boolean
+}
+
+/** Brightness, height; carbon and hardness once the heats are known. */
+export type Weights = readonly SteelWeights[]
+
+/** Draws the metal on a canvas: the graphics card, or the engine where there is none. */
+export interface StagePainter {
+  readonly by: 'card' | 'engine'
+  /** Whether sections and overlays can be drawn. */
+  readonly whole: boolean
+  lay(steel: LaidSteel, weights: Weights): Promise<void>
+  /** css px; `moving` while the hand moves: quick before exact. */
+  draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void
+  /** Drawn with the metal stretched to another size (of the box laid), for the way between two steps. */
+  stretch(by: Vector): void
+  /** The picture as it stands, opaque where there is metal. */
+  readonly canvas: HTMLCanvasElement
+  dispose(): void
+}

@@ -43,6 +43,8 @@ export interface Billet {
    * stock left, then each kind of feature. Left out: it is still a bar.
    */
   readonly made?: readonly string[]
+  /** Of a piece forged or ground to shape: the bar of that moment, so that what comes off its skin is known. */
+  readonly groundFrom?: { readonly build: Build; readonly size: Size }
   /** Of a bar that has been cut into or is laid of rods: what its box leaves open. Left out, not known. */
   readonly hollow?: Hollow
 }

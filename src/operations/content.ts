@@ -1,5 +1,6 @@
 import type { Axis } from '#geometry'
 import { type Build, type Joined, type Layered, sharesOf, steelsIn, thicknessOf } from '#billet'
+import { twistedMeter, twistedPack } from './twisted-content.ts'
 
 /** A box inside a bar, as shares of its sides: 0 at the low side, 1 at the high side. */
 export type Within = Readonly<Partial<Record<Axis, readonly [number, number]>>>
@@ -15,7 +16,7 @@ export type Meter = (box: Box, weight: number, sums: Float64Array) => void
 
 /**
  * Steels in a box cut out of a bar, as shares of the box. Flat layers and parts side by side are cut
- * where they lie; what lies every way (twisted, wrapped) is there in its mean.
+ * where they lie; a twisted pack ring by ring; what lies every other way is there in its mean.
  */
 export function contentOf(build: Build, box: Within): Readonly<Record<string, number>> {
   return contentReader(build)(box)
@@ -48,7 +49,8 @@ export function contentMeter(build: Build): {
 function meterOf(build: Build, steels: readonly string[]): Meter {
   if (build.form === 'layered') return layersMeter(build, steels)
   if (build.form === 'joined') return partsMeter(build, steels)
-  return meanMeter(build, steels)
+  const pack = twistedPack(build)
+  return pack ? twistedMeter(pack, steels) : meanMeter(build, steels)
 }
 
 function meanMeter(build: Build, steels: readonly string[]): Meter {
@@ -118,7 +120,20 @@ function layerAt(to: Float64Array, at: number): number {
   return low
 }
 
-function partsMeter({ axis, parts }: Joined, steels: readonly string[]): Meter {
+/** How a core is told that has a bar bent round its point: core first, then the bar. */
+export const WRAPPED = 'edge bar wrapped round the point'
+
+/** A section of a wrapped core shows the bar on both sides, half of it on each. */
+function asSectionShows(joined: Joined): Joined {
+  if (joined.how !== WRAPPED || joined.parts.length !== 2) return joined
+  const [core, bar] = joined.parts
+  const side = { ...bar, share: bar.share / 2 }
+  return { ...joined, axis: 'y', parts: [side, core, side] }
+}
+
+function partsMeter(joined: Joined, steels: readonly string[]): Meter {
+  const { axis, parts } = asSectionShows(joined)
+
   const meters = parts.map((part) => meterOf(part.build, steels))
   const inner = new Float64Array(6)
   // Parts that tile or wrap the section are met alike wherever the box lies.

@@ -2,6 +2,7 @@ import type { PieceSolid } from '#piece'
 import { type Build, sharesOf } from '#billet'
 import type { Size } from '#geometry'
 import { contentMeter } from './content.ts'
+import { type ForgedSection, forgedSection } from './forged-section.ts'
 
 /** How a bar was brought to the piece's outline before grinding, if it was. */
 export const FORGED_BEVELS = 'forged to shape'
@@ -62,8 +63,8 @@ export function groundShares(
   piece: PieceSolid,
   leave: number,
 ): Record<string, number> {
-  const forged = build.form === 'worked' ? build.by : ''
-  const of = build.form === 'worked' && isForged(build.by) ? build.of : build
+  const forged = build.form === 'worked' && isForged(build.by) ? build.by : ''
+  const of = build.form === 'worked' && forged ? build.of : build
   const { steels, meter } = contentMeter(of)
   const skin = (bar.height - piece.size.height) / 2
   const sums = new Float64Array(steels.length)
@@ -73,14 +74,16 @@ export function groundShares(
   const dy = piece.size.width / ACROSS / 2
   const before = (bar.length - piece.size.length) / 2
   const { count, x, y, bottom, top, section } = cells(piece)
+  const across = forged ? sectionsOf(piece, skin, forged === FORGED_BEVELS) : undefined
   for (let i = 0; i < count; i++) {
     const half = forged === FORGED_OUTLINE ? section[i] / 2 + skin : bar.height / 2
     const low = forged === FORGED_BEVELS ? bottom[i] - skin : -half
     const high = forged === FORGED_BEVELS ? top[i] + skin : half
     box[0] = (x[i] - dx + before) / bar.length
     box[1] = (x[i] + dx + before) / bar.length
-    box[2] = (y[i] - dy) / bar.width + 0.5
-    box[3] = (y[i] + dy) / bar.width + 0.5
+    const forgedTo = across?.[Math.floor(x[i] / (2 * dx))]
+    box[2] = forgedTo ? forgedTo.shareBelow(y[i] - dy) : (y[i] - dy) / bar.width + 0.5
+    box[3] = forgedTo ? forgedTo.shareBelow(y[i] + dy) : (y[i] + dy) / bar.width + 0.5
     box[4] = (bottom[i] - leave - low) / (high - low)
     box[5] = (top[i] + leave - low) / (high - low)
     const thick = top[i] - bottom[i] + 2 * leave
@@ -90,6 +93,26 @@ export function groundShares(
   if (!(whole > 0)) return { ...sharesOf(of) }
   return Object.fromEntries(steels.map((steel, s) => [steel, sums[s] / whole]))
 }
+
+const sections = new WeakMap<PieceSolid, Map<string, readonly ForgedSection[]>>()
+
+/** The forged sections at the cells along a piece: what lay across the bar is narrowed with its outline. */
+function sectionsOf(piece: PieceSolid, stock: number, bevels: boolean): readonly ForgedSection[] {
+  const known = sections.get(piece) ?? new Map<string, readonly ForgedSection[]>()
+  sections.set(piece, known)
+  const key = `${stock} ${bevels}`
+  const seen = known.get(key)
+  if (seen) return seen
+  const { length } = piece.size
+  const made = Array.from({ length: ALONG }, (_, i) =>
+    forgedSection(piece, ((i + 0.5) / ALONG) * length, stock, bevels),
+  )
+  if (known.size >= KEPT) known.clear()
+  known.set(key, made)
+  return made
+}
+/** A job leaves two or three stocks on a piece. */
+const KEPT = 8
 
 export function isForged(by: string): boolean {
   return by === FORGED_BEVELS || by === FORGED_OUTLINE

@@ -2,9 +2,13 @@ import type { Problem } from '#problem'
 import { boxVolume } from '#geometry'
 import { printQuantity } from '#units'
 import type { PieceSolid } from '#piece'
-import { type Billet, worked } from '#billet'
+import type { Billet } from '#billet'
 import { type Taken, lossBetween } from './fire.ts'
 import type { LossCause, Smithy } from './operation.ts'
+import { buildWithout } from './skin-steels.ts'
+import { stockVolume } from './stock-volume.ts'
+
+export { stockVolume }
 
 /** Whether the bar has been ground to the piece, with some stock left on its faces. */
 export function isShaped(bar: Billet): boolean {
@@ -45,19 +49,7 @@ export function stockLeft(bar: Billet, piece: PieceSolid): number {
   )
 }
 
-/**
- * Metal in a skin of this thickness all over the finished piece, m³: surface × thickness, but never
- * more than its box has room for (a hole's walls carry no stock until it is drilled).
- */
-export function stockVolume(piece: PieceSolid, thickness: number): number {
-  const { length, width, height } = piece.size
-  const t = 2 * thickness
-  const plain = piece.volume + piece.features.reduce((sum, f) => sum + f.volume, 0)
-  const room = (length + t) * (width + t) * (height + t) - plain
-  return Math.min(piece.surface * thickness, room)
-}
-
-/** Takes the same thickness off the whole skin of a shaped bar; its steels alike. */
+/** Takes the same thickness off the whole skin of a shaped bar, the steels that lie in it. */
 export function skin(
   bar: Billet,
   depth: number,
@@ -74,7 +66,7 @@ export function skin(
   if (!(size.length > 0 && size.width > 0 && size.height > 0)) return undefined
   const volume = Math.min(bar.volume - off, boxVolume(size))
   if (!(volume > 0)) return undefined
-  const build = bar.build.form === 'worked' ? bar.build : worked('ground to shape', bar.build)
+  const build = buildWithout(bar, piece, { from: left, to: left - depth }, volume, densities)
   const after: Billet = { ...bar, size, volume, build }
   return { after, loss: lossBetween(bar, after, cause, densities), lost: 0 }
 }

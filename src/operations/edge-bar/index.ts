@@ -4,6 +4,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Warp, edgeBar as edgeBarWarp, turn } from '#warp'
 import { type Billet, type Turn, turnBuild } from '#billet'
+import { WRAPPED } from '../content.ts'
 import { lossBetween, sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
 import { layTogether, toOneSide } from '../join.ts'
@@ -246,7 +247,7 @@ function wrap(core: Billet, edge: Billet, f: Fitting): Result<Step> {
     build: {
       form: 'joined',
       axis: 'section',
-      how: 'edge bar wrapped round the point',
+      how: WRAPPED,
       parts: [
         { build: ready.build, share: ready.volume / whole, times: 1 },
         { build: bent.build, share: bent.volume / whole, times: 1 },

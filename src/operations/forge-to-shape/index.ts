@@ -105,16 +105,18 @@ export const forgeToShape = operation({
       z: plan.size.height / from.size.height,
     }
     const name = values.bevels === 'forged' ? FORGED_BEVELS : FORGED_OUTLINE
+    const build = worked(name, stretch(from.build, by))
     const after: Billet = withMade(
       {
         ...from,
         size: plan.size,
         shape: 'cut',
         temper: 'as forged',
-        build: worked(name, stretch(from.build, by)),
+        build,
         worked: from.worked * Math.min(1, 1 / by.x),
         spare: 'x',
         hollow: undefined,
+        groundFrom: { build, size: plan.size },
       },
       'outline',
     )

@@ -107,6 +107,7 @@ export const grindToShape = operation({
         build: groundBuild(peeled, bar, piece, leave, densities),
         made: [...(bar.made ?? []), 'shape'],
         hollow: undefined,
+        groundFrom: blankOf(bar),
       },
       bar,
     )
@@ -153,7 +154,13 @@ function groundBuild(
 ): Build {
   const ground = worked('ground to shape', peeled)
   if (densities === UNWEIGHED) return ground
-  return { ...ground, shares: groundShares(bar.build, bar.size, piece, leave) }
+  const { build, size } = blankOf(bar)
+  return { ...ground, shares: groundShares(build, size, piece, leave) }
+}
+
+/** The bar as it was forged to the piece's outline, else as it lies. */
+function blankOf(bar: Billet): NonNullable<Billet['groundFrom']> {
+  return bar.groundFrom ?? { build: bar.build, size: bar.size }
 }
 
 /** The least bar the piece can be ground from. One forged or bent to its outline needs only its skin. */

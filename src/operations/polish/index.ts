@@ -7,6 +7,7 @@ import { lossBetween, takeOff } from '../fire.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { shapedPlaque } from '../sample-pieces.ts'
+import { buildWithout } from '../skin-steels.ts'
 import { featuresToCome, isShaped, stockLeft, withMade } from '../shaped.ts'
 import { skinned } from '../movement.ts'
 
@@ -64,7 +65,14 @@ export const polish = operation({
     const volume = piece.volume + featuresToCome(before, piece)
     const short = left < -1e-9 || volume > before.volume * (1 + 1e-9)
     const after: Billet = withMade(
-      short ? before : { ...before, size: piece.size, volume: Math.min(volume, before.volume) },
+      short
+        ? before
+        : {
+            ...before,
+            size: piece.size,
+            volume: Math.min(volume, before.volume),
+            build: buildWithout(before, piece, { from: left, to: 0 }, volume, densities),
+          },
       'polish',
     )
     return ok(

@@ -1,5 +1,5 @@
 import { type Problem, type Result, nearest, within } from '#problem'
-import { type Quantity, printQuantity, readQuantity } from '#units'
+import { type Quantity, type QuantityKind, printQuantity, readQuantity } from '#units'
 import {
   type Parameter,
   type Parameters,
@@ -142,7 +142,7 @@ class Reader {
     }
     if (typeof raw !== 'string') {
       this.wrong(at, `${show(raw)} has no unit`, `a ${p.of} is written with its unit, in quotes`, [
-        example(p),
+        typeof raw === 'number' ? withUnits(raw, p) : example(p),
       ])
       return undefined
     }
@@ -199,6 +199,24 @@ function show(raw: unknown): string {
 }
 
 /** What could have been written. */
+/** What a bare number most likely means in a shop. */
+const likely: Partial<Record<QuantityKind, readonly string[]>> = {
+  length: ['mm', 'in'],
+  mass: ['g', 'oz'],
+  temperature: ['°C', '°F'],
+  time: ['min', 's'],
+  angle: ['°'],
+  ratio: ['%'],
+  lines: ['per mm', 'per inch'],
+}
+
+/** The number as it was written, with the units it most likely lacks; another example where there are none. */
+function withUnits(value: number, p: QuantityParameter): string {
+  const units = likely[p.of]
+  if (!units || !Number.isFinite(value)) return example(p)
+  return `write ${units.map((unit) => `"${value} ${unit}"`).join(' or ')}`
+}
+
 function example(p: Parameter): string {
   switch (p.form) {
     case 'quantity':

@@ -47,7 +47,9 @@ describe('finding a grade', () => {
   })
 
   it('lists what there is when nothing is close', () => {
-    expect(findGrade('adamant').problems?.[0]?.try).toHaveLength(grades.length)
+    const cures = findGrade('adamant').problems?.[0]?.try ?? []
+    expect(cures).toHaveLength(1)
+    for (const { name } of grades) expect(cures[0]).toContain(name)
     expect(findGrade('').problems?.[0]?.what).toBe('No steel is named.')
   })
 

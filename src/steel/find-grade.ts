@@ -38,5 +38,5 @@ function close(name: string, known: readonly Grade[]): string[] {
   )
   const names = nearest(name, [...owner.keys()], 6).map((n) => owner.get(n) ?? n)
   const distinct = [...new Set(names)].slice(0, 3)
-  return distinct.length > 0 ? distinct : known.map((g) => g.name)
+  return distinct.length > 0 ? distinct : [`one of: ${known.map((g) => g.name).join(', ')}`]
 }

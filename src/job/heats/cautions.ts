@@ -1,5 +1,5 @@
 import type { Problem } from '#problem'
-import type { Composition } from '#steel'
+import { type Composition, percent } from '#steel'
 import type { TreatedSteel } from '#metallurgy'
 import type { PlanFollowed } from './follow-plan.ts'
 import { type Hardening, TOO_LEAN, hardensByRule } from './hardening.ts'
@@ -34,7 +34,9 @@ export function cautionsOf(
   for (const { steel, carbon } of steels) {
     const composition = compositionOf(steel)
     if (!ironBased(composition))
-      lines.push(`${steel} is no steel: it stays soft, and takes carbon from nothing.`)
+      lines.push(
+        `${steel} is no steel and stays soft; makers lay it as a barrier to carbon, and what it takes up is not known here.`,
+      )
     else if (carbon.value < TOO_LEAN)
       lines.push(
         `${steel} ends with ${carbon.value.toFixed(2)} % carbon: too little to harden for an edge.`,
@@ -44,9 +46,10 @@ export function cautionsOf(
         `${steel} has too much chromium for the rules of plain steels: its window and hardness are not worked out. Go by its maker's sheet.`,
       )
   }
-  for (const { cautions, step, times, do: verb } of heats)
-    for (const c of cautions)
-      lines.push(`Step ${step}, ${verb}${times > 1 ? ` (${times} heats)` : ''}: ${c}`)
+  // Burning is told as a warning; of the other heats only those of treating leave their grain.
+  for (const { cautions, step, purpose, do: verb } of heats)
+    if (purpose === 'normalise' || purpose === 'harden')
+      for (const c of cautions) lines.push(`Step ${step}, ${verb}: ${c}`)
   return [...new Set(lines)]
 }
 
@@ -56,6 +59,7 @@ export function rangeProblems(
   heats: readonly HeatRecord[],
   steels: readonly { readonly steel: string; readonly treated?: TreatedSteel }[],
   hardening: Hardening | undefined,
+  compositionOf: (steel: string) => Composition,
 ): Problem[] {
   const ofSteel = steels.flatMap(({ steel, treated }) =>
     (treated?.outOfRange ?? []).map((p) => ({
@@ -64,13 +68,45 @@ export function rangeProblems(
       what: `${steel}: ${p.what}`,
     })),
   )
-  const all = [...followed.warnings, ...heats.flatMap((h) => h.outOfRange), ...ofSteel]
+  const all = [
+    ...followed.warnings,
+    ...heats.flatMap((h) => h.outOfRange),
+    ...ofSteel,
+    ...beyondActivity(followed, compositionOf),
+  ]
   return all.map((p) => ({
     ...p,
     what: inCelsius(p.what),
     why: inCelsius(p.why),
     try: p.try.map(inCelsius),
   }))
+}
+
+/** wt% of one metal the activity of carbon was described to (OC-TDB, MOBK); beyond it is held there. */
+const DESCRIBED = 20
+const described = ['Ni', 'Cr', 'Mn', 'Si'] as const
+
+function beyondActivity(
+  { steps }: PlanFollowed,
+  compositionOf: (steel: string) => Composition,
+): Problem[] {
+  const steels = new Set(
+    steps
+      .at(-1)
+      ?.metal.flat()
+      .map((p) => p.steel),
+  )
+  return [...steels].flatMap((steel) =>
+    described
+      .map((metal) => [metal, percent(compositionOf(steel), metal)] as const)
+      .filter(([, w]) => w > DESCRIBED)
+      .map(([metal, w]) => ({
+        at: 'steels',
+        what: `${steel}: ${w} wt% ${metal} is outside the published range of the activity of carbon.`,
+        why: `It is described to ${DESCRIBED} wt%: how much carbon this metal takes up is a guess.`,
+        try: ['Read the carbon beside it as a rough guide only.'],
+      })),
+  )
 }
 
 /** Models speak kelvin; smiths do not. */

@@ -35,6 +35,8 @@ export interface StepFollowed {
   readonly metal: Metal
   /** Thickness after over thickness before of its packs, the first for all. */
   readonly stretch: number
+  /** Faces of like on like that met in it. */
+  readonly likeJoints: number
 }
 
 export interface PlanFollowed {
@@ -112,6 +114,7 @@ export function followPlan(
       history: history.points,
       metal,
       stretch: followed.stretch[0] ?? 1,
+      likeJoints: followed.likeJoints,
     })
     previous = done
   })

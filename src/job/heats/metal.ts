@@ -31,7 +31,9 @@ export interface Followed {
   readonly metal: Metal
   /** Thickness after over thickness before of each pack, apart from what was taken off it. */
   readonly stretch: readonly number[]
-  /** Fresh metal was laid, or layers were lost sight of. */
+  /** Faces of like on like that met in the step. */
+  readonly likeJoints: number
+  /** Layers were lost sight of. */
   readonly lost: boolean
 }
 
@@ -69,7 +71,7 @@ export function followStep(
     after.every((leaf, i) => leaf.layers.length === real[i]!.layers.length)
   if (!fits) {
     const metal = real.map((leaf) => freshPack(leaf, done.bar, meansOf(packs, bought)))
-    return { metal, stretch: metal.map(() => 1), lost: packs.length > 0 }
+    return { metal, stretch: metal.map(() => 1), likeJoints: 0, lost: packs.length > 0 }
   }
   const stretch = packs.map(() => 0)
   for (const { layer, strand } of strandsOf(after)) {
@@ -97,7 +99,25 @@ export function followStep(
     const marked = layers.flatMap((l) => l.strands ?? []).find((s) => s.mark !== undefined)
     return marked ? stretch[marks[marked.mark!]!.pack]! : 1
   })
-  return { metal, stretch: ofPack, lost: false }
+  return { metal, stretch: ofPack, likeJoints: newJoints(after, marks), lost: false }
+}
+
+/** Like faces that lie together now and did not before: neighbours in no pack that came in. */
+function newJoints(after: readonly Layered[], marks: readonly Marked[]): number {
+  let joints = 0
+  for (const layer of after.flatMap((leaf) => leaf.layers)) {
+    const strands = layer.strands ?? []
+    for (let i = 1; i < strands.length; i++) {
+      const [a, b] = [strands[i - 1]!.mark, strands[i]!.mark]
+      const met =
+        a !== undefined &&
+        b !== undefined &&
+        Math.abs(a - b) === 1 &&
+        marks[a]!.pack === marks[b]!.pack
+      if (!met) joints++
+    }
+  }
+  return joints
 }
 
 /** Rounding of a stretch: layers that thin alike do so to this. */
@@ -128,7 +148,7 @@ function asItWas({ before: bars, step }: DoneStep, before: readonly Metal[]): Fo
     stretch.push(most)
   }
   const after = metal.map((plies, i) => thinned(plies, was[i]!, is[i]!, stretch[i]!))
-  return { metal: after, stretch, lost: false }
+  return { metal: after, stretch, likeJoints: 0, lost: false }
 }
 
 function thinned(plies: readonly Ply[], was: Layered, is: Layered, stretch: number): Ply[] {

@@ -45,9 +45,13 @@ export function adviseQuench(
     hardens: s.hardens!,
     at: hardenSteel({ steel: s.steel, carbon: s.carbon.value }, hardening, compositionOf),
   }))
+  // Of bars with more and with less carbon in one steel the one that hardens worse is told.
+  const worseLast = treated.toSorted(
+    (a, b) => b.at.hardening.martensite.value - a.at.hardening.martensite.value,
+  )
   const each = [
     ...new Map(
-      treated.map(({ steel, hardens, at }) => {
+      worseLast.map(({ steel, hardens, at }) => {
         const { criticalSize, martensite } = at.hardening
         const limit = { value: criticalSize.value, range: criticalSize.range }
         return [steel, { steel, hardens, limit, martensite: martensite.value }]

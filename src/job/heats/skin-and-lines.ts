@@ -88,10 +88,8 @@ export function weldLines(steps: readonly StepFollowed[], shop: Shop): WeldLine[
   const lines: WeldLine[] = []
   steps.forEach((laid, i) => {
     const { bar } = laid.done
-    const before = steps.slice(0, i).findLast((s) => s.done.bar === bar)
     // Fresh sheets of one steel laid on one another are bright: their line is of the weld alone.
-    if (!before) return
-    const joints = likeJoints(laid.metal) - likeJoints(before.metal)
+    const joints = laid.done.before.length === 0 ? 0 : laid.likeJoints
     const path = pathOf(steps, i)
     if (joints <= 0 || !path.some((s) => s.heats.length > 0)) return
     const carbon = richestOf(laid.metal)
@@ -120,13 +118,6 @@ function asFinished(path: readonly StepFollowed[], carbon: number) {
     square = (square + decarburise(history, carbon).reach ** 2) * by * by
   }
   return { thin, spread: Math.sqrt(Math.max(square, 1e-16)) }
-}
-
-function likeJoints(metal: Metal): number {
-  return metal.reduce(
-    (sum, pack) => sum + pack.filter((p, i) => i > 0 && pack[i - 1]!.steel === p.steel).length,
-    0,
-  )
 }
 
 /** The steps the metal of a step goes through after it, from bar to bar. */

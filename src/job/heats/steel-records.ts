@@ -40,14 +40,18 @@ export function cached(treat: Treat): Treat {
 }
 
 /** Hardness at the carbon of some layers; what is not known of the carbon comes into the range. */
-export function hardnessOf({ steel, carbon }: LayerClass, treat: Treat): Partial<LayerRecord> {
-  const thin = rangedHardness(carbon, (c) => treat(steel, c, 'thin'))
+export function hardnessOf(
+  { steel, carbon }: LayerClass,
+  treat: Treat,
+  heat: number,
+): Partial<LayerRecord> {
+  const thin = rangedHardness(carbon, heat, (c) => treat(steel, c, 'thin'))
   const at = treat(steel, carbon.value, 'thin')
   if (!thin || !at) return {}
   const thick = treat(steel, carbon.value)
   const middle =
     thick && thick.hardening.verdict !== 'through'
-      ? rangedHardness(carbon, (c) => treat(steel, c))
+      ? rangedHardness(carbon, heat, (c) => treat(steel, c))
       : undefined
   const { table, published } = at.tempered
   return { ...thin, table, published, ...(middle && { middle }) }
@@ -55,6 +59,7 @@ export function hardnessOf({ steel, carbon }: LayerClass, treat: Treat): Partial
 
 function rangedHardness(
   carbon: Ranged,
+  heat: number,
   at: (carbon: number) => TreatedSteel | undefined,
 ): { readonly asQuenched: Ranged; readonly tempered: Ranged } | undefined {
   const likely = at(carbon.value)
@@ -67,14 +72,32 @@ function rangedHardness(
     const high = value + Math.hypot(range[1] - value, off)
     return { value, range: [Math.max(0, low), Math.max(value, Math.min(most, high))] }
   }
-  const asQuenched = spread((t) => t.asQuenched, HARDEST)
-  return { asQuenched, tempered: spread((t) => t.tempered, asQuenched.range[1]) }
+  const soft = softPatches(likely, heat)
+  const asQuenched = soft(spread((t) => t.asQuenched, HARDEST))
+  return { asQuenched, tempered: soft(spread((t) => t.tempered, asQuenched.range[1])) }
+}
+
+/** HRC of what stayed as it was: fine pearlite and spheroidite (common practice). */
+const UNHARDENED = 20
+
+/** Under its window a steel comes out patchy: the lowest falls toward the unhardened as the heat does to Ac1. */
+function softPatches({ window, ac1 }: TreatedSteel, heat: number): (of: Ranged) => Ranged {
+  const under = window.low - heat
+  const share = Math.min(Math.max(under / Math.max(window.low - ac1.value, 1), 0), 1)
+  return ({ value, range: [low, high] }) => {
+    const lowest = low - share * Math.max(0, low - UNHARDENED)
+    return { value, range: [Math.min(lowest, value), high] }
+  }
 }
 
 /** HRC: no steel of iron and carbon is harder (from memory). */
 const HARDEST = 68
 
-export function steelRecords(layers: readonly LayerRecord[], treat: Treat): SteelRecord[] {
+export function steelRecords(
+  layers: readonly LayerRecord[],
+  treat: Treat,
+  heat: number,
+): SteelRecord[] {
   const groups = Map.groupBy(layers, ({ bar, steel }) => `${bar} ${steel}`)
   return [...groups.values()].map((like): SteelRecord => {
     const share = like.reduce((sum, l) => sum + l.share, 0)
@@ -96,7 +119,7 @@ export function steelRecords(layers: readonly LayerRecord[], treat: Treat): Stee
     const at = treat(first.steel, carbon)
     return {
       ...whole,
-      ...hardnessOf(whole, treat),
+      ...hardnessOf(whole, treat, heat),
       layersFrom: Math.min(...like.map((l) => l.carbon.value)),
       layersTo: Math.max(...like.map((l) => l.carbon.value)),
       ...(at && {

@@ -82,10 +82,11 @@ export function treatJob(computed: Computed, options: FollowOptions = {}): Treat
         )
       : undefined,
   )
+  const heat = hardening?.temperature ?? 0
   const layers = layerClasses(metal, build, compositionOf, job.steels).map(
-    (layer): LayerRecord => ({ ...layer, ...hardnessOf(layer, treat) }),
+    (layer): LayerRecord => ({ ...layer, ...hardnessOf(layer, treat, heat) }),
   )
-  const steels = steelRecords(layers, treat)
+  const steels = steelRecords(layers, treat, heat)
   const window = windowOf(
     steels.map(({ steel, bar, carbon }) => ({ steel, bar, carbon: carbon.value })),
     compositionOf,
@@ -131,6 +132,7 @@ export function treatJob(computed: Computed, options: FollowOptions = {}): Treat
         heats,
         able.map(({ steel, carbon }) => ({ steel, treated: treat(steel, carbon.value) })),
         hardening,
+        compositionOf,
       ),
     ),
   }

@@ -20,6 +20,13 @@ export {
 } from './plan-record.ts'
 export { type CardStep, type CardTotals, cardStep, cardSteps } from './card-steps.ts'
 export { type Declared, type DeclaredOperation, type DeclaredSteel, declared } from './declared.ts'
+export {
+  type BarPattern,
+  type PatternPlace,
+  patternOf,
+  patternOfSteps,
+  patternsOf,
+} from './pattern/pattern-of.ts'
 export { type SoFar, routeSoFar } from './so-far.ts'
 export { type SteelSheet, steelSheet, steelSheets } from './steel-sheet.ts'
 export { type CutOff, type Weighed, cutOffFor, readSides, weighBlock } from './weigh-bar.ts'
@@ -40,3 +47,26 @@ export { type LayerRecord, type SteelRecord } from './heats/steel-records.ts'
 export { type HeatRecord } from './heats/heat-records.ts'
 export { type HeatsRecord, recordHeats } from './heats/heats-record.ts'
 export { starterJob } from './starter-job.ts'
+export {
+  type SuggestOrder,
+  type SuggestedRoute,
+  type SuggestedRoutes,
+  suggestForJob,
+} from './planning/suggest.ts'
+export { USUAL_DRAWS, allowanceOfJob, drawsOfJob, rangeOfJob } from './planning/range.ts'
+export {
+  type Priced,
+  type RemnantUse,
+  cutListsOfJob,
+  fromRemnantsOfJob,
+  priceJob,
+  sensitivitiesOfJob,
+} from './planning/stock.ts'
+export {
+  type Allowance,
+  type CutList,
+  type Drawn,
+  type LikelyRange,
+  type Sensitivity,
+  rangeOf,
+} from '#planner'

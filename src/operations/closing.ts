@@ -1,5 +1,5 @@
 import type { Size } from '#geometry'
-import type { filled } from '#billet';
+import type { filled } from '#billet'
 import { type Billet, type GrooveRow, type Hollow } from '#billet'
 import {
   type Warp,

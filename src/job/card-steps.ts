@@ -68,7 +68,7 @@ export function cardStep({ bar, at, operation, step }: DoneStep, densities: Dens
     ...(step.force && { force: step.force }),
     notes: step.notes,
     warnings: step.warnings,
-    cautions: operation.cautions.map((name) => ({ name, ...cautions[name] })),
+    cautions: (step.cautions ?? operation.cautions).map((name) => ({ name, ...cautions[name] })),
   }
 }
 

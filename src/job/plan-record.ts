@@ -147,7 +147,7 @@ function recordStep(done: DoneStep, { densities }: Computed): StepRecord {
     added_kg: sum(step.added),
     setAside_kg: step.setAside.reduce((n, billet) => n + massOf(billet, densities), 0),
     warnings: step.warnings,
-    cautions: operation.cautions,
+    cautions: step.cautions ?? operation.cautions,
     notes: step.notes,
   }
 }

@@ -330,8 +330,11 @@ function heatsAreSound(operation: Operation, trial: Trial): void {
     must(Number.isInteger(heat.count) && heat.count >= 0, () => `${heat.count} heats`)
     must(heat.temperature > 273.15, () => `a heat at ${heat.temperature} K`)
     must(heat.soak >= 0, () => `a soak of ${heat.soak} s`)
-    must(operation.cautions.length > 0, () => 'it heats steel and carries no caution')
+    const met = step?.cautions ?? operation.cautions
+    must(met.includes('heat'), () => 'it heats steel and does not say that hot steel burns')
   }
+  for (const name of step?.cautions ?? [])
+    must(operation.cautions.includes(name), () => `the danger "${name}" is not declared`)
 }
 
 function movementSays(operation: Operation): string[] {

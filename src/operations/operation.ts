@@ -73,6 +73,8 @@ export interface Step {
   readonly warnings: readonly Problem[]
   /** What the smith should know or measure here, one sentence each. */
   readonly notes: readonly string[]
+  /** Of the dangers its operation declares, those met in this step; left out, all of them. */
+  readonly cautions?: readonly CautionName[]
   /** What it asks of hammer or press; only of a finished plan, and only where metal is worked (`judgeStep`). */
   readonly force?: Working
 }

@@ -84,6 +84,7 @@ export const harden = operation({
     return ok({
       ...done.ok,
       warnings: [...done.ok.warnings, ...warnings(before, values)],
+      ...(dry(values.medium) && { cautions: ['heat', 'gas'] as const }),
       notes: [straight, 'Try an edge or a corner with a file, then temper it the same hour.'],
     })
   },
@@ -91,6 +92,9 @@ export const harden = operation({
     return skinned(before, after)
   },
 })
+
+/** Nothing flares or erupts between plates or in air. */
+const dry = (medium: string) => medium === 'plates' || medium === 'air'
 
 function warnings(
   before: Billet,

@@ -2,6 +2,7 @@ import { type Problem, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { Billet } from '#billet'
+import type { CautionName } from '../cautions.ts'
 import { operation, step } from '../operation.ts'
 import { loose, samplePack } from '../samples.ts'
 import { stays } from '../movement.ts'
@@ -66,12 +67,20 @@ export const tack = operation({
       notes.push(
         'Heat slowly: the bead cracks where the sheets bend as they warm (common practice).',
       )
-    return ok(step(after, { warnings, notes }))
+    return ok(step(after, { warnings, notes, cautions: dangers(values) }))
   },
   movement() {
     return stays
   },
 })
+
+function dangers({ how, flux }: { readonly how: string; readonly flux: string }): CautionName[] {
+  return [
+    ...(how === 'wired' ? [] : (['arc'] as const)),
+    ...(how === 'sealed' ? (['sealed'] as const) : []),
+    ...(flux === 'none' ? [] : (['flux'] as const)),
+  ]
+}
 
 function nothingLoose(): Problem {
   return {

@@ -59,7 +59,7 @@ export const weld = operation({
   takes: 'one',
   parameters,
   loses: ['scale'],
-  cautions: ['heat', 'glare', 'gas', 'flux', 'strike'],
+  cautions: ['heat', 'glare', 'gas', 'sealed', 'flux', 'strike'],
   examples: [
     { values: {}, before: [loose(samplePack())] },
     {
@@ -81,6 +81,8 @@ export const weld = operation({
     return ok({
       ...done.ok,
       after,
+      // Sealed metal is welded dry, and what it holds can burst it; open joints may be fluxed.
+      cautions: ['heat', 'glare', 'gas', before.bond === 'sealed' ? 'sealed' : 'flux', 'strike'],
       notes: ['A line that stays dark while the bar cools is not welded: mark it and weld again.'],
     })
   },

@@ -1,6 +1,6 @@
 import type { Mesh, Size } from '#geometry'
 import { type BarPattern, computeJob, patternOf, patternsOf, treatJob, type Treated } from '#job'
-import type { Origin } from '#pattern'
+import { type Origin, stacksOf } from '#pattern'
 import { smoothNormals } from '#view'
 import { type Facets, boxMesh, cutFacets } from './facets.ts'
 import type { Written } from './messages.ts'
@@ -33,6 +33,8 @@ export interface LaidSteel {
   /** Ground to the piece; else a bar drawn as its box. */
   readonly isPiece: boolean
   readonly steps: readonly SteelStep[]
+  /** Names of the bars whose stacks the metal came from, by the number a picture has for each. */
+  readonly stacks: readonly string[]
 }
 
 /** The job worked out last: its patterns and heats are asked for one after another. */
@@ -87,6 +89,7 @@ export function laySteel(
     origin,
     light,
     isPiece: solid !== undefined,
+    stacks: stacksOf(origin).map((s) => s.bar),
     steps: patterns.map((p) => ({
       bar: p.bar,
       index: p.index,

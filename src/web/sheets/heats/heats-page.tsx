@@ -6,7 +6,7 @@ export function HeatsPage() {
   return (
     <section className="column wide">
       <SheetHead />
-      <p className="empty">{words.heatsSheet.soon}</p>
+      <p className="empty">{words.heatsSheet.waits}</p>
     </section>
   )
 }

@@ -50,20 +50,30 @@ export class CardPainter implements StagePainter {
   draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void {
     if (moving) this.learn()
     const sharp = Math.min(devicePixelRatio, Math.sqrt(MOST_PIXELS / (width * height)))
-    const by = sharp * (moving ? this.share : 1)
-    const [w, h] = [Math.max(1, Math.round(width * by)), Math.max(1, Math.round(height * by))]
-    const { strip, stripTurn, finish, ...rest } = wanted
+    const sharpness = sharp * (moving ? this.share : 1)
+    const [w, h] = [
+      Math.max(1, Math.round(width * sharpness)),
+      Math.max(1, Math.round(height * sharpness)),
+    ]
+    const { ground, cut, mode } = wanted
     // Light and finish alone leave geometry and pattern as they are.
-    const now = JSON.stringify([camera, rest, w, h, moving, this.stretched])
-    const shot = { ...wanted, camera: { ...camera, pixel: camera.pixel / by }, exact: !moving }
+    const now = JSON.stringify([camera, ground, cut, mode, w, h, moving, this.stretching])
+    const shot = {
+      ...wanted,
+      camera: { ...camera, pixel: camera.pixel / sharpness },
+      exact: !moving,
+    }
     this.scene.draw(shot, w, h, now !== this.before)
     this.before = now
   }
 
-  private stretched: Vector = [1, 1, 1]
+  stretched?: () => void
+  private stretching: Vector = [1, 1, 1]
   stretch(by: Vector): void {
-    this.stretched = by
+    if (by.every((v, k) => v === this.stretching[k])) return
+    this.stretching = by
     this.scene.stretch(by)
+    this.stretched?.()
   }
 
   /** Frames that come late are drawn smaller, early ones larger again. */

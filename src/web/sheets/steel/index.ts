@@ -1,4 +1,8 @@
+import { lazy } from 'react'
 import type { Sheet } from '../sheet.ts'
-import { SteelPage } from './steel-page.tsx'
 
-export const steelSheet: Sheet = { name: 'steel', Page: SteelPage }
+/** Fetched when first opened: the card need not wait for it. */
+export const steelSheet: Sheet = {
+  name: 'steel',
+  Page: lazy(async () => ({ default: (await import('./steel-page.tsx')).SteelPage })),
+}

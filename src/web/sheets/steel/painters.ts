@@ -1,6 +1,6 @@
 import type { LaidSteel } from '#desk'
 import type { FinishName } from '#look'
-import type { Mode } from './scene/look-pass.ts'
+import type { Mode } from './scene/modes.ts'
 import type { SteelWeights } from './scene/metal.ts'
 import type { Camera, Vector } from './scene/views.ts'
 
@@ -30,6 +30,8 @@ export interface StagePainter {
   draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void
   /** Drawn with the metal stretched to another size (of the box laid), for the way between two steps. */
   stretch(by: Vector): void
+  /** Called when it has been stretched, so that it is drawn again. */
+  stretched?: () => void
   /** The picture as it stands, opaque where there is metal. */
   readonly canvas: HTMLCanvasElement
   dispose(): void

@@ -64,6 +64,7 @@ export function Stage(props: StageProps) {
       made = one
       holder.replaceChildren(one.canvas)
       one.canvas.setAttribute('aria-hidden', 'true')
+      one.stretched = () => soon.current(true)
       setPainter(one)
       latest.current.onPainter(one, why)
     }

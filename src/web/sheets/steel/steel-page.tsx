@@ -1,12 +1,326 @@
-import { useWords } from '#desk'
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { type LaidSteel, type SteelPlace, useDesk, useWords } from '#desk'
+import { type FinishName, stripLight } from '#look'
+import { useNight } from '../../drawing/night.ts'
+import { Measure } from '../../form/measure.tsx'
+import { useSay } from '../../form/say.ts'
 import { SheetHead } from '../../shell/sheet-head.tsx'
+import { useTreated } from '../../use-treated.ts'
+import { Legend, scaleOf, useSayThickness, weightsOf } from './overlays.tsx'
+import type { StagePainter, Wanted, Weights } from './painters.ts'
+import { RouteScrub } from './route-scrub.tsx'
+import { Choice, Rule } from './rule.tsx'
+import { savePicture } from './save-picture.ts'
+import { ScaleBar } from './scale-bar.tsx'
+import { MODES, type Mode } from './scene/modes.ts'
+import type { Vector, ViewName } from './scene/views.ts'
+import { SteelFigures } from './steel-figures.tsx'
+import { Stage, type Tool, wayBetween } from './stage.tsx'
+import type { StageCamera } from './stage-camera.ts'
+import { useSteel } from './use-steel.ts'
+
+const VIEW_NAMES: readonly ViewName[] = ['face', 'back', 'edge', 'spine', 'butt', 'point']
+const AXES = { x: [1, 0, 0], y: [0, -1, 0], z: [0, 0, 1] } as const satisfies Record<string, Vector>
+type CutAxis = 'none' | keyof typeof AXES
+
+/** Way of the hand that moves the strip light by a right angle of its turn, and over its whole height, css px. */
+const LIGHT_TURN = 300
+const LIGHT_HEIGHT = 500
+/** Greatest depth of grinding, of the thickness. */
+const DEEPEST = 0.45
+/** Time the metal takes from one step to the next, ms. */
+const MOVE_TIME = 400
+
+/** A slope at which polished metal mirrors a lamp, from the lamp's angle to the line of sight, and back. */
+const slopeOf = (degrees: number) => Math.tan((degrees * Math.PI) / 360)
+const degreesOf = (slope: number) => (Math.atan(slope) * 360) / Math.PI
 
 export function SteelPage() {
   const words = useWords()
-  return (
-    <section className="column wide">
-      <SheetHead />
-      <p className="empty">{words.steelSheet.soon}</p>
-    </section>
+  const say = useSay()
+  const sayThickness = useSayThickness()
+  const name = useDesk((desk) => desk.history?.now.name)
+  const inch = useDesk((desk) => desk.units === 'inch')
+  const night = useNight()
+  const [place, setPlace] = useState<SteelPlace>()
+  const [painter, setPainter] = useState<{
+    by: StagePainter
+    why?: 'none' | 'pretending' | 'failed'
+  }>()
+  const [insist, setInsist] = useState(false)
+  const [tool, setTool] = useState<Tool>('turn')
+  const [mode, setMode] = useState<Mode>('etched')
+  const [finish, setFinish] = useState<FinishName>('dark')
+  const [light, setLight] = useState({ strip: stripLight.strip, turn: 0 })
+  const [ground, setGround] = useState(0)
+  const [cut, setCut] = useState<{ axis: CutAxis; share: number }>({ axis: 'none', share: 0.5 })
+  const [seen, setSeen] = useState({ pixel: 1e-4, view: undefined as ViewName | undefined })
+  const camera = useRef<StageCamera>(undefined)
+  const steel = useSteel(place, painter?.by.by === 'engine' ? 'mesh' : 'facets')
+  const { treated } = useTreated()
+  const weights = useMemo(() => (steel ? weightsOf(steel, treated) : []), [steel, treated])
+  const scale = useMemo(
+    () => scaleOf(mode, steel, weights, sayThickness),
+    [mode, steel, weights, sayThickness],
   )
+  const thick = steel ? steel.high[2] - steel.low[2] : 0
+  const depth = Math.min(ground, DEEPEST * thick)
+  const wanted = useMemo((): Wanted => {
+    const plane = steel && cut.axis !== 'none' ? cutOf(steel, cut.axis, cut.share) : undefined
+    return {
+      mode,
+      range: scale?.range ?? [0, 1],
+      steps: scale?.steps ?? 1,
+      finish,
+      strip: light.strip,
+      stripTurn: light.turn,
+      cut: plane,
+      ground: depth,
+      night,
+    }
+  }, [mode, scale, finish, light, depth, night, steel, cut])
+  const onCamera = useCallback((moved: StageCamera) => {
+    camera.current = moved
+    setSeen((had) =>
+      had.pixel === moved.pixel && had.view === moved.view
+        ? had
+        : { pixel: moved.pixel, view: moved.view },
+    )
+  }, [])
+  const onLight = useCallback((dx: number, dy: number) => {
+    setLight(({ strip, turn }) => ({
+      strip: Math.min(0.9, Math.max(-0.4, strip - dy / LIGHT_HEIGHT)),
+      turn: turn + (dx / LIGHT_TURN) * (Math.PI / 2),
+    }))
+  }, [])
+  const onPainter = useCallback(
+    (by: StagePainter, why?: 'none' | 'pretending' | 'failed') => setPainter({ by, why }),
+    [],
+  )
+  useMovingMetal(steel, painter?.by)
+  const title = typeof name === 'string' ? name : words.steelSheet.title
+  const whole = painter?.by.whole ?? true
+  const canvas = painter?.by.canvas
+  const still = () => matchMedia('(prefers-reduced-motion: reduce)').matches
+  return (
+    <>
+      <section className="column steel-sheet" aria-label={words.steelSheet.title}>
+        <SheetHead>
+          <Choice
+            label={words.steelSheet.viewsOf}
+            of={VIEW_NAMES}
+            chosen={seen.view}
+            say={(view) => words.steelSheet.views[view]}
+            onChoose={(view) => camera.current?.goTo(view, still())}
+          />
+        </SheetHead>
+        <Stage
+          steel={steel}
+          weights={weights}
+          wanted={wanted}
+          tool={tool}
+          label={words.steelSheet.stage(title)}
+          insist={insist}
+          onCamera={onCamera}
+          onLight={onLight}
+          onPainter={onPainter}
+        />
+        <ScaleBar pixel={seen.pixel} width={canvas?.clientWidth ?? 850} />
+        {!steel && <p className="empty soft">{words.steelSheet.waits}</p>}
+        {painter?.why && (
+          <p className="note by-engine">
+            {words.steelSheet.byEngine[painter.why]}{' '}
+            {painter.why === 'pretending' && (
+              <button type="button" className="word" onClick={() => setInsist(true)}>
+                <span>{words.steelSheet.insist}</span>
+              </button>
+            )}
+          </p>
+        )}
+        {steel && <RouteScrub steps={steel.steps} place={place} onPlace={setPlace} />}
+        <div className="stage-tools">
+          <span className="note soft">{words.steelSheet.handMoves}</span>
+          <Choice
+            label={words.steelSheet.handMoves}
+            of={['turn', 'shift', 'light']}
+            chosen={tool}
+            say={(one) => words.steelSheet.tools[one]}
+            onChoose={setTool}
+          />
+          <span className="acts">
+            <button type="button" className="word" onClick={() => camera.current?.zoom(1.5)}>
+              {words.steelSheet.nearer}
+            </button>
+            <button type="button" className="word" onClick={() => camera.current?.zoom(1 / 1.5)}>
+              {words.steelSheet.farther}
+            </button>
+            <button type="button" className="word" onClick={() => camera.current?.fit()}>
+              {words.steelSheet.fit}
+            </button>
+          </span>
+        </div>
+        <p className="note soft hint">{words.steelSheet.hint}</p>
+      </section>
+      <aside className="column steel-side" aria-label={words.steelSheet.light}>
+        <header className="head">
+          <h2 className="title">{words.steelSheet.light}</h2>
+          <button
+            type="button"
+            className="word note"
+            disabled={!canvas || !steel}
+            onClick={() => {
+              if (!canvas) return
+              const note = `${words.steelSheet.modes[mode]}. ${words.steelSheet.mayVary}`
+              void savePicture(canvas, { title, note, pixel: seen.pixel, inch })
+            }}
+          >
+            {words.steelSheet.save}
+          </button>
+        </header>
+        <Rule
+          label={words.steelSheet.ground}
+          value={depth}
+          from={0}
+          to={Math.max(DEEPEST * thick, 1e-4)}
+          step={1e-5}
+          marks={[0, 0.5, 1].map((share) => share * DEEPEST * thick)}
+          say={(v) => (v === 0 ? '0' : say.length(v).replace(/ mm$/, ''))}
+          shown={<Measure text={say.length(depth)} />}
+          spoken={say.length(depth)}
+          onChange={setGround}
+        />
+        <Rule
+          label={words.steelSheet.strip}
+          value={Math.round(degreesOf(light.strip))}
+          from={-40}
+          to={80}
+          step={1}
+          marks={[-40, -10, 20, 50, 80]}
+          say={(v) => `${v}`.replace('-', '−')}
+          shown={`${Math.round(degreesOf(light.strip))}°`.replace('-', '−')}
+          spoken={`${Math.round(degreesOf(light.strip))}°`}
+          onChange={(v) => setLight((had) => ({ ...had, strip: slopeOf(v) }))}
+        />
+        <div className="worded">
+          <span className="name">{words.steelSheet.finish}</span>
+          <Choice
+            label={words.steelSheet.finish}
+            of={['bright', 'dark', 'deep']}
+            chosen={finish}
+            say={(one) => words.steelSheet.finishes[one]}
+            onChoose={setFinish}
+          />
+        </div>
+        <div className="worded">
+          <span className="name">{words.steelSheet.cut}</span>
+          <Choice
+            label={words.steelSheet.cut}
+            of={['none', 'x', 'y', 'z']}
+            chosen={cut.axis}
+            say={(axis) => words.steelSheet.cutAxes[axis]}
+            disabled={whole ? [] : ['x', 'y', 'z']}
+            onChoose={(axis) => setCut((had) => ({ ...had, axis }))}
+          />
+        </div>
+        {steel && cut.axis !== 'none' && (
+          <CutRule
+            steel={steel}
+            axis={cut.axis}
+            share={cut.share}
+            onShare={(share) => setCut({ ...cut, share })}
+          />
+        )}
+        <div className="worded modes">
+          <span className="name">{words.steelSheet.shows}</span>
+          <Choice
+            label={words.steelSheet.shows}
+            of={Object.keys(MODES) as Mode[]}
+            chosen={mode}
+            say={(one) => words.steelSheet.modes[one]}
+            disabled={
+              whole
+                ? lacking(weights)
+                : (Object.keys(MODES) as Mode[]).filter((m) => m !== 'etched')
+            }
+            onChoose={setMode}
+          />
+        </div>
+        <Legend mode={mode} scale={scale} bars={steel?.stacks ?? []} />
+        <SteelFigures />
+        <p className="note soft vary">{words.steelSheet.mayVary}</p>
+      </aside>
+    </>
+  )
+}
+
+/** Overlays that cannot be drawn yet. */
+function lacking(weights: Weights): Mode[] {
+  const none = (i: number) => Object.keys(weights[i] ?? {}).length === 0
+  return [...(none(2) ? (['carbon'] as const) : []), ...(none(3) ? (['hardness'] as const) : [])]
+}
+
+function cutOf({ low, high }: LaidSteel, axis: keyof typeof AXES, share: number) {
+  const out = AXES[axis]
+  const k = { x: 0, y: 1, z: 2 }[axis]
+  const at = low[k]! + (high[k]! - low[k]!) * share
+  return { out, at: at * out[k]! }
+}
+
+function CutRule({
+  steel,
+  axis,
+  share,
+  onShare,
+}: {
+  readonly steel: LaidSteel
+  readonly axis: keyof typeof AXES
+  readonly share: number
+  readonly onShare: (share: number) => void
+}) {
+  const words = useWords()
+  const say = useSay()
+  const k = { x: 0, y: 1, z: 2 }[axis]
+  const span = steel.high[k]! - steel.low[k]!
+  const at = say.length(share * span)
+  return (
+    <Rule
+      label={words.steelSheet.cutAt}
+      value={share}
+      from={0}
+      to={1}
+      step={0.002}
+      marks={[0, 0.25, 0.5, 0.75, 1]}
+      say={(v) => say.length(v * span).replace(/ mm$/, '')}
+      shown={<Measure text={at} />}
+      spoken={at}
+      onChange={onShare}
+    />
+  )
+}
+
+/** Between two moments of the route the metal is seen to go from the one size to the other. */
+function useMovingMetal(steel: LaidSteel | undefined, painter: StagePainter | undefined): void {
+  const before = useRef<Vector>(undefined)
+  useEffect(() => {
+    if (!steel || !painter) return
+    const size = [0, 1, 2].map((k) => steel.high[k]! - steel.low[k]!) as unknown as Vector
+    const from = before.current ?? size
+    before.current = size
+    const same = from.every((v, k) => v === size[k])
+    if (same || matchMedia('(prefers-reduced-motion: reduce)').matches)
+      return painter.stretch([1, 1, 1])
+    let frame = 0
+    let since: number | undefined
+    const step = (now: number) => {
+      since ??= now
+      const t = Math.min(1, (now - since) / MOVE_TIME)
+      painter.stretch(wayBetween(from, size, t < 0.5 ? 2 * t * t : 1 - 2 * (1 - t) ** 2))
+      if (t < 1) frame = requestAnimationFrame(step)
+    }
+    frame = requestAnimationFrame(step)
+    return () => {
+      cancelAnimationFrame(frame)
+      painter.stretch([1, 1, 1])
+    }
+  }, [steel, painter])
 }

@@ -1,16 +1,5 @@
 import { PRECISE } from './geometry-pass.ts'
-
-/** What a look pass shows. */
-export const MODES = {
-  etched: 0,
-  plain: 1,
-  thickness: 2,
-  strain: 3,
-  carbon: 4,
-  hardness: 5,
-  bar: 6,
-} as const
-export type Mode = keyof typeof MODES
+import { MODES } from './modes.ts'
 
 /**
  * The etched face as the eye sees it: the shading of the engine's pictures (see the room for pictures), pixel for

@@ -183,7 +183,7 @@ export const can = operation({
         taken: stock,
         warnings: taken > BALLS * cavity ? [tightlyFull(taken / cavity)] : [],
         notes: [
-          `Filled to ${printQuantity(mean, 'ratio')} of its room: solid once its section is ${printQuantity(Math.sqrt(mean), 'ratio')} across each way, or ${printQuantity(mean, 'ratio')} of its height pressed one way only.`,
+          `Filled to ${percent(mean)} of its room: solid once its section is ${percent(Math.sqrt(mean))} across each way, or ${percent(mean)} of its height pressed one way only.`,
           'Soak it 10 to 15 min at welding heat before the first squeeze (common practice).',
         ],
       }),
@@ -262,3 +262,5 @@ function tightlyFull(share: number): Problem {
     ],
   }
 }
+
+const percent = (share: number) => `${Math.round(100 * share)} %`

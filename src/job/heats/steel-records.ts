@@ -1,3 +1,4 @@
+import type { Figure } from '#sources'
 import { type Estimate, type TreatedSteel } from '#metallurgy'
 import type { LayerClass, Ranged } from './layer-records.ts'
 
@@ -41,9 +42,10 @@ export function cached(treat: Treat): Treat {
 
 /** Hardness at the carbon of some layers; what is not known of the carbon comes into the range. */
 export function hardnessOf(
-  { steel, carbon }: LayerClass,
+  { steel, carbon, carbonBought: { value: bought } }: LayerClass,
   treat: Treat,
   heat: number,
+  measured: Figure | undefined,
 ): Partial<LayerRecord> {
   const thin = rangedHardness(carbon, heat, (c) => treat(steel, c, 'thin'))
   const at = treat(steel, carbon.value, 'thin')
@@ -54,7 +56,26 @@ export function hardnessOf(
       ? rangedHardness(carbon, heat, (c) => treat(steel, c))
       : undefined
   const { table, published } = at.tempered
-  return { ...thin, table, published, ...(middle && { middle }) }
+  const asQuenched = withMeasured(thin.asQuenched, carbon, bought, measured)
+  return { ...thin, asQuenched, table, published, ...(middle && { middle }) }
+}
+
+/** wt% the carbon may have moved for what was measured on the steel as bought still to count. */
+const STILL_ITSELF = 0.12
+
+/** The model, and what was measured on this grade while it has about its own carbon: each counts half. */
+function withMeasured(
+  model: Ranged,
+  carbon: Ranged,
+  bought: number,
+  measured: Figure | undefined,
+): Ranged {
+  if (!measured || Math.abs(carbon.value - bought) > STILL_ITSELF) return model
+  const [low, high] = measured.range ?? [measured.value, measured.value]
+  return {
+    value: (model.value + measured.value) / 2,
+    range: [Math.min(model.range[0], low), Math.max(model.range[1], high)],
+  }
 }
 
 function rangedHardness(
@@ -97,6 +118,7 @@ export function steelRecords(
   layers: readonly LayerRecord[],
   treat: Treat,
   heat: number,
+  measuredOn: (steel: string) => Figure | undefined,
 ): SteelRecord[] {
   const groups = Map.groupBy(layers, ({ bar, steel }) => `${bar} ${steel}`)
   return [...groups.values()].map((like): SteelRecord => {
@@ -119,7 +141,7 @@ export function steelRecords(
     const at = treat(first.steel, carbon)
     return {
       ...whole,
-      ...hardnessOf(whole, treat, heat),
+      ...hardnessOf(whole, treat, heat, measuredOn(first.steel)),
       layersFrom: Math.min(...like.map((l) => l.carbon.value)),
       layersTo: Math.max(...like.map((l) => l.carbon.value)),
       ...(at && {

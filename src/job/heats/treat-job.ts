@@ -1,5 +1,5 @@
 import type { Problem } from '#problem'
-import type { Composition } from '#steel'
+import { type Composition, findGrade } from '#steel'
 import { temperChart } from '#metallurgy'
 import { type Computed, compositionsFor } from '../compute-job.ts'
 import { cautionsOf, rangeProblems } from './cautions.ts'
@@ -83,10 +83,14 @@ export function treatJob(computed: Computed, options: FollowOptions = {}): Treat
       : undefined,
   )
   const heat = hardening?.temperature ?? 0
+  const measuredOn = (steel: string) => findGrade(steel, job.steels).ok?.asQuenched
   const layers = layerClasses(metal, build, compositionOf, job.steels).map(
-    (layer): LayerRecord => ({ ...layer, ...hardnessOf(layer, treat, heat) }),
+    (layer): LayerRecord => ({
+      ...layer,
+      ...hardnessOf(layer, treat, heat, measuredOn(layer.steel)),
+    }),
   )
-  const steels = steelRecords(layers, treat, heat)
+  const steels = steelRecords(layers, treat, heat, measuredOn)
   const window = windowOf(
     steels.map(({ steel, bar, carbon }) => ({ steel, bar, carbon: carbon.value })),
     compositionOf,

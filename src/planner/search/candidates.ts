@@ -7,6 +7,9 @@ import { type Recipe, type Sheets, layersOf } from './recipe.ts'
 import { carbonKept } from './creep.ts'
 import { offAim, type Aim } from './figures.ts'
 
+/** A stack taller than this many times its length or width buckles under the hammer (common practice: 2.5 to 3 in upsetting). */
+export const LEAN = 3
+
 /** A recipe with what the quick account makes of it. */
 export interface Candidate {
   readonly recipe: Recipe
@@ -78,7 +81,8 @@ function weigh(
 ): Candidate | undefined {
   const length = (state.length + passage.length.loses) / passage.length.grows
   const { height, section } = loose(sheets, stack, densities)
-  if (length > limits.bar || height > limits.lean * Math.min(length, stack.width)) return undefined
+  const slender = Math.max(state.slender, height / Math.min(length, stack.width))
+  if (length > limits.bar || slender > LEAN) return undefined
   const needs = (state.outer + passage.outer.loses) / passage.outer.grows
   const creep = state.creep + passage.creep / front.times ** 2
   const lines = tail.linesPerLayer > 0 ? tail.linesPerLayer * layers : undefined

@@ -13,13 +13,11 @@ const HEIGHTS = [0.01, 0.011, 0.012, 0.014, 0.016, 0.018, 0.02, 0.025]
 /** Pieces a bar is commonly cut into. */
 export const PIECES: readonly number[] = [2, 3, 4, 5, 6, 7, 8, 9]
 const MOST_RESTACKS = 4
-/** A loose stack taller than this many times its length or width leans over (upsetting law of 2.5, common practice). */
-const LEAN = 2.5
 /** A bar is drawn from both ends: twice what the fire heats (common practice). */
 const FROM_BOTH_ENDS = 2
 
 export function limitsOf(shop: Shop): Limits {
-  return { opening: shop.greatestOpening, bar: FROM_BOTH_ENDS * shop.longestHeat, lean: LEAN }
+  return { opening: shop.greatestOpening, bar: FROM_BOTH_ENDS * shop.longestHeat }
 }
 
 /** Sections worth trying: the usual heights at the width of this job, and those the route has. */

@@ -33,12 +33,10 @@ export interface Limits {
   readonly opening: number
   /** Longest bar drawn before it is cut, m. */
   readonly bar: number
-  /** Height of a loose stack over its length at most: taller ones lean. */
-  readonly lean: number
 }
 
 /**
- * What it still takes from a drawn bar to the end. All but `via` are amounts of which less is
+ * What it still takes from a drawn bar to the end. All but `via` and `slender` are amounts of which less is
  * better, and everything done before only adds to them: a state that is no better than another in
  * any of them can never be part of a better plan.
  */
@@ -53,6 +51,11 @@ export interface State {
   readonly creep: number
   /** How it goes on: pieces cut here, then the state after, to the end. */
   readonly via: Via
+  /**
+   * Height over length of the slenderest loose stack to come. Told, not weighed: a longer bar leans
+   * less, so of two states the worse one may be the steadier.
+   */
+  readonly slender: number
 }
 
 export interface Via {
@@ -133,7 +136,7 @@ function ends({ last, pieces, limits, layers }: Choices, prune: boolean): Front[
       const { passage, length, heats, hands } = ending
       if (passage.tallest > limits.opening) return
       const needs = (length + passage.length.loses) / passage.length.grows
-      if (needs > limits.bar || leans(passage, needs, pieces[p], limits)) return
+      if (needs > limits.bar) return
       const state: State = {
         length: needs,
         outer: passage.outer.loses / passage.outer.grows,
@@ -141,6 +144,7 @@ function ends({ last, pieces, limits, layers }: Choices, prune: boolean): Front[
         hands: hands + passage.hands,
         creep: passage.creep,
         via: { section, pieces: pieces[p] },
+        slender: (passage.tallest * pieces[p]) / needs,
       }
       level.add(pieces[p], section, state)
     }),
@@ -165,7 +169,7 @@ function earlier(
         const { length, outer, heats, hands, creep } = passage
         for (const then of front.states) {
           const needs = (then.length + length.loses) / length.grows
-          if (needs > limits.bar || leans(passage, needs, pieces[p], limits)) continue
+          if (needs > limits.bar) continue
           level.add(times, section, {
             length: needs,
             outer: (then.outer + outer.loses) / outer.grows,
@@ -173,16 +177,13 @@ function earlier(
             hands: then.hands + hands,
             creep: then.creep + creep * layersHere,
             via: { section, pieces: pieces[p], then },
+            slender: Math.max(then.slender, (passage.tallest * pieces[p]) / needs),
           })
         }
       }
     }
   }
   return level.fronts()
-}
-
-function leans(passage: Passage, bar: number, pieces: number, { lean }: Limits): boolean {
-  return passage.tallest > (lean * bar) / pieces
 }
 
 /** Pieces and sections of the restacks a state stands for, in the order they are done. */

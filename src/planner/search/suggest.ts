@@ -5,7 +5,7 @@ import type { RackItem, Rates } from '#shop'
 import { planRoute } from '../plan-route.ts'
 import type { Plan } from '../plan.ts'
 import type { Route } from '../route.ts'
-import { type Candidate, candidatesOf } from './candidates.ts'
+import { type Candidate, LEAN, candidatesOf } from './candidates.ts'
 import { Shelf, choicesOf, limitsOf, sectionsFor, stacksFor } from './choices.ts'
 import { type Wish, conflictOf, wishesOf } from './conflict.ts'
 import { type Aim, type Figures, figuresOf } from './figures.ts'
@@ -160,6 +160,14 @@ function headFor(route: Route, plan: Plan | undefined, bar?: string): Result<Hea
   return ok(heads.reduce((a, b) => (layers(b) > layers(a) ? b : a)))
 }
 
+/** Whether a loose stack of the build-up would lean over before it is welded. */
+function leans(plan: Plan, head: Head): boolean {
+  return plan.steps.some(({ bar, operation, step: { after } }) => {
+    if (!head.bars.includes(bar) || !['stack', 'restack'].includes(operation.name)) return false
+    return after.size.height > LEAN * Math.min(after.size.length, after.size.width)
+  })
+}
+
 class Search {
   readonly wishes: readonly Wish[]
   private aim: Aim
@@ -255,12 +263,7 @@ class Search {
     const fit = near.filter((c) => this.wishes.every((wish) => wish.metBy(c)))
     if (fit.length > 0) return ok(fit)
     const anyway = list(this.limits, middle * 2, Math.max(3, middle / 4), counts)
-    const free = list(
-      { opening: 1, bar: 4, lean: this.limits.lean },
-      middle * 2,
-      Math.max(3, middle / 4),
-      counts,
-    )
+    const free = list({ opening: 1, bar: 4 }, middle * 2, Math.max(3, middle / 4), counts)
     return { problems: conflictOf(this.wishes, anyway, free, smithy.shop) }
   }
 
@@ -337,7 +340,7 @@ class Search {
       smithy,
       options,
     )
-    if (plan.problems) return undefined
+    if (plan.problems || leans(plan.ok, head)) return undefined
     const bar = { bar: head.bars[0], headLength: steps.length }
     const figures = figuresOf(plan.ok, smithy.densities, rates, bar, aim)
     return { name: recipeText(recipe), asWritten: false, plan: plan.ok, figures, steps }

@@ -1,4 +1,8 @@
 import type { Command } from './command.ts'
+import { face } from './commands/face.ts'
+import { measure } from './commands/measure.ts'
+import { section } from './commands/section.ts'
+import { steps } from './commands/steps.ts'
 import { check } from './commands/check.ts'
 import { layers } from './commands/layers.ts'
 import { heat } from './commands/heat.ts'
@@ -6,12 +10,24 @@ import { mass } from './commands/mass.ts'
 import { force } from './commands/force.ts'
 import { fresh } from './commands/new.ts'
 import { plan } from './commands/plan.ts'
+import { range } from './commands/range.ts'
 import { schema } from './commands/schema.ts'
 import { steels } from './commands/steels.ts'
+import { cut, fromRemnant, quote } from './commands/stock.ts'
+import { suggest } from './commands/suggest.ts'
 
 /** Every command, in the order help lists them. */
 export const commands: readonly Command[] = [
   plan,
+  face,
+  section,
+  steps,
+  measure,
+  suggest,
+  range,
+  cut,
+  quote,
+  fromRemnant,
   heat,
   check,
   fresh,

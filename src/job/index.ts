@@ -27,6 +27,7 @@ export {
   patternOfSteps,
   patternsOf,
 } from './pattern/pattern-of.ts'
+export { type Look, type PictureOptions, drawPattern, viewOf } from './pattern/draw-pattern.ts'
 export { type SoFar, routeSoFar } from './so-far.ts'
 export { type SteelSheet, steelSheet, steelSheets } from './steel-sheet.ts'
 export { type CutOff, type Weighed, cutOffFor, readSides, weighBlock } from './weigh-bar.ts'

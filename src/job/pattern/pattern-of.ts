@@ -21,7 +21,7 @@ export interface BarPattern {
   readonly billet: Billet
   /** The piece it has been ground to; left out, it is a bar: its own box is its faces. */
   readonly solid?: PieceSolid
-  /** How light each of its steels is drawn once etched, 0 to 1. */
+  /** How bright each of its steels comes out of the acid: 0 the darkest class, 1 the brightest. */
   readonly light: Readonly<Record<string, number>>
 }
 
@@ -82,7 +82,10 @@ function told(job: Job, done: DoneStep, origin: Origin, solid: PieceSolid | unde
   return { ...place, solid, origin: stock === 0 ? origin : moved(origin, [shift({ x: stock })]) }
 }
 
+/** Of the two skins that an etched face is drawn of, how much of the bright one: 0 for the darkest class of steel. */
 function lightOf(steel: string, own: readonly Grade[]): number {
+  const light = grades.map(lightnessOf)
+  const [dark, bright] = [Math.min(...light), Math.max(...light)]
   const grade = [...own, ...grades].find((g) => g.name === steel)
-  return grade ? lightnessOf(grade) : 0.5
+  return grade ? (lightnessOf(grade) - dark) / (bright - dark) : 0.5
 }

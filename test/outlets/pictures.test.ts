@@ -1,0 +1,91 @@
+import { mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { readPng } from '../../src/formats/index.ts'
+import { billetwright } from './command-line.ts'
+
+let folder = ''
+beforeAll(() => void (folder = mkdtempSync(join(tmpdir(), 'pictures-'))))
+afterAll(() => rmSync(folder, { recursive: true }))
+
+const at = (name: string) => join(folder, name)
+const png = (name: string) => readPng(readFileSync(at(name)))
+
+describe('pictures from the command line', { timeout: 60_000 }, () => {
+  it('draws a face true to size, and measures its own lines again', () => {
+    const out = at('plate.png')
+    const drawn = billetwright([
+      'face',
+      'jobs/builders-plate.json',
+      '--out',
+      out,
+      '--ppmm',
+      '10',
+      '--map',
+      'layers',
+    ])
+    expect(drawn.error).toBe('')
+    expect(drawn.code).toBe(0)
+    const picture = png('plate.png')
+    expect(picture.perMetre).toBeCloseTo(10_000, 0)
+    // 140 mm of plate and a rim of 1 mm all round.
+    expect(picture.width).toBeGreaterThanOrEqual(1420)
+    const measured = billetwright([
+      'measure',
+      out,
+      '--from',
+      '6 mm, 20 mm',
+      '--to',
+      '136 mm, 20 mm',
+      '--json',
+    ])
+    expect(measured.code).toBe(0)
+    const { linesPerMetre, brightShare } = JSON.parse(measured.out)
+    // The plan asks for 1.2 lines per mm; what lies between two thick joints is a little denser.
+    expect(linesPerMetre / 1200).toBeGreaterThan(0.9)
+    expect(linesPerMetre / 1200).toBeLessThan(1.1)
+    expect(brightShare).toBeGreaterThan(0.15)
+    expect(brightShare).toBeLessThan(0.4)
+  })
+
+  it('draws a section in 16 bits, labels of bars, and outlines', () => {
+    const job = 'jobs/galley-knife.json'
+    const cut = ['section', job, '--at', '160 mm', '--ppmm', '40', '--out']
+    expect(billetwright([...cut, at('cut.png'), '--bits', '16']).code).toBe(0)
+    expect(png('cut.png').data).toBeInstanceOf(Uint16Array)
+    expect(billetwright([...cut, at('bars.png'), '--map', 'bars']).code).toBe(0)
+    // Core, two jackets of one bar and no metal: three numbers are met.
+    expect([...new Set(png('bars.png').data)].sort()).toEqual([0, 1, 2])
+    expect(billetwright([...cut, at('lines.svg'), '--map', 'lines']).code).toBe(0)
+    expect(readFileSync(at('lines.svg'), 'utf8')).toMatch(/^<svg /)
+  })
+
+  it('draws every step of every bar', () => {
+    const run = billetwright([
+      'steps',
+      'jobs/galley-knife.json',
+      '--pictures',
+      at('steps'),
+      '--ppmm',
+      '1',
+    ])
+    expect(run.error).toBe('')
+    expect(run.code).toBe(0)
+    const names = readdirSync(at('steps'))
+    expect(names).toContain('01-core-take-bar-face.png')
+    expect(names.length).toBe(2 * run.out.trim().split('\n').length)
+  })
+
+  it.each([
+    [['face', 'jobs/galley-knife.json'], /where the picture goes/],
+    [['face', 'jobs/galley-knife.json', '--out', 'x.png', '--bar', 'haft'], /no bar called "haft"/],
+    [['face', 'jobs/galley-knife.json', '--out', 'x.png', '--step', '99'], /no step 99/],
+    [['section', 'jobs/galley-knife.json', '--at', '9 m', '--out', 'x.png'], /no metal/],
+    [['measure', 'jobs/galley-knife.json'], /cannot be read/],
+  ])('says what is amiss: %j', (words, told) => {
+    const answer = billetwright(words)
+    expect(answer.code).toBeGreaterThan(0)
+    expect(answer.error).toMatch(told)
+  })
+})

@@ -285,6 +285,21 @@ describe("the builder's plate", () => {
     expect(problem.try[1]).toMatch(/5\d\d g/)
   })
 
+  it('a bar measured too small says by how much, where it was measured', () => {
+    const planned = computed.plan.steps[9].step.after
+    const mm = (m: number) => `${m * 1000} mm`
+    const job = changed(file, (written) => {
+      const { width, height } = planned.size
+      // A tenth of its length is gone; the section is as planned.
+      const found = { length: mm(planned.size.length * 0.9), width: mm(width), height: mm(height) }
+      written.measured = [{ bar: 'plate', after: 10, ...found }]
+    })
+    const [first] = computeJob(job).problems!
+    expect(first.at).toBe('bars.plate[9]')
+    const [, short] = /is ([\d.]+) mm short/.exec(first.what)!
+    expect(Number(short)).toBeCloseTo(planned.size.length * 100, 1)
+  })
+
   it('a measured bar re-plans the rest', () => {
     const planned = computed.plan.steps[12].step.after
     const job = changed(file, (written) => {

@@ -1,5 +1,5 @@
 import { type Problem, type Result, failed, ok, within } from '#problem'
-import { type Size, axisLength } from '#geometry'
+import { SAME_LENGTH, type Size, axisLength } from '#geometry'
 import { printQuantity } from '#units'
 import { type Billet, UNWEIGHED, massOf } from '#billet'
 import { type Held, type Smithy, workBack } from '#operations'
@@ -53,7 +53,44 @@ function planFromMeasured(route: Route, smithy: Smithy, options: PlanningOptions
       ]
     }),
   )
-  return work({ ...route, bars }, smithy, options)
+  const done = work({ ...route, bars }, smithy, options)
+  if (done.ok) return done
+  return { problems: [...tooLittleFound(planned.ok, route.measured, smithy), ...done.problems] }
+}
+
+/**
+ * Where the rest of the route cannot be done with what was measured: how much of the bar is wanting
+ * there, at the section it has now.
+ */
+function tooLittleFound(
+  planned: Plan,
+  measured: Route['measured'],
+  { densities }: Smithy,
+): Problem[] {
+  return measured.flatMap((found) => {
+    const { step, at, demand } =
+      planned.steps.find((s) => s.bar === found.bar && s.index === found.after) ?? {}
+    if (!step || !demand || !at) return []
+    const bar = adopt(step.after, found, densities)
+    const side = axisLength[bar.spare]
+    const needed =
+      (demand[side] / step.after.size[side]) * (step.after.volume / bar.volume) * bar.size[side]
+    const short = needed - bar.size[side]
+    if (short <= SAME_LENGTH) return []
+    const show = (m: number) => printQuantity(m, 'length')
+    return [
+      {
+        at,
+        what: `the bar as it was measured is ${show(short)} short of what the rest of the route takes`,
+        why: `at the section found it must be ${show(needed)} in ${side}; it is ${show(bar.size[side])}`,
+        try: [
+          'lose less from here on: fewer heats, smaller crops, less left to grind',
+          'make the piece smaller',
+          'weld on more, or begin again with a longer stack',
+        ],
+      },
+    ]
+  })
 }
 
 function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Plan> {

@@ -131,7 +131,7 @@ function shorten(plies: readonly Ply[], reach: number): Shortened {
   if (!run) return whole
   const { from, period, repeats } = run
   const unit = plies.slice(from, from + period).reduce((sum, p) => sum + p.thickness, 0)
-  const deep = Math.max(2, Math.ceil(reach / unit))
+  const deep = Math.max(1, Math.ceil(reach / unit))
   const keep = 2 * deep + 1
   if (repeats <= keep) return whole
   const out = (repeats - keep) * period
@@ -153,12 +153,12 @@ function longestRun(plies: readonly Ply[]) {
   const n = keys.length
   let best: { from: number; period: number; repeats: number } | undefined
   let most = 0
-  for (let period = 2; period <= n / 5; period++) {
+  for (let period = 2; period <= n / 4; period++) {
     let start = 0
     for (let i = 0; i + period <= n; i++) {
       if (i + period < n && keys[i] === keys[i + period]) continue
       const length = i + period - start
-      if (length >= 5 * period && length > most + period) {
+      if (length >= 4 * period && length > most + period) {
         most = length
         best = { from: start, period, repeats: Math.floor(length / period) }
       }

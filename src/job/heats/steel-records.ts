@@ -57,7 +57,13 @@ export function hardnessOf(
       : undefined
   const { table, published } = at.tempered
   const asQuenched = withMeasured(thin.asQuenched, carbon, bought, measured)
-  return { ...thin, asQuenched, table, published, ...(middle && { middle }) }
+  return {
+    ...thin,
+    asQuenched,
+    table,
+    published,
+    ...(middle && { middle: notOver(middle, asQuenched) }),
+  }
 }
 
 /** wt% the carbon may have moved for what was measured on the steel as bought still to count. */
@@ -76,6 +82,17 @@ function withMeasured(
     value: (model.value + measured.value) / 2,
     range: [Math.min(model.range[0], low), Math.max(model.range[1], high)],
   }
+}
+
+/** The middle is at most as hard as the edge: what was measured on the edge holds it too. */
+function notOver<M extends { readonly asQuenched: Ranged }>(
+  middle: M,
+  { value, range }: Ranged,
+): M {
+  const { asQuenched: own } = middle
+  const high = Math.min(own.range[1], range[1])
+  const asQuenched = { value: Math.min(own.value, value), range: [own.range[0], high] as const }
+  return { ...middle, asQuenched }
 }
 
 function rangedHardness(

@@ -1,12 +1,107 @@
-import { useWords } from '#desk'
+import { useDesk, useWords } from '#desk'
+import type { Treated } from '#job'
+import { useSay } from '../../form/say.ts'
 import { SheetHead } from '../../shell/sheet-head.tsx'
+import { useTreated } from '../../use-treated.ts'
+import { CarbonPlot } from './carbon-plot.tsx'
+import { HardnessPlot } from './hardness-plot.tsx'
+import { ScalePlot } from './scale-plot.tsx'
+import { CARBON_MOVES, TemperaturePlot } from './temperature-plot.tsx'
+import { timeAbove } from './time-line.ts'
+import { WindowPlot } from './window-plot.tsx'
 
 export function HeatsPage() {
   const words = useWords()
+  const isSound = useDesk((desk) => (desk.worked ?? desk.sound)?.sound === true)
+  const { treated, failed } = useTreated()
+  const hot = (treated?.heats.length ?? 0) > 0
   return (
-    <section className="column wide">
-      <SheetHead />
-      <p className="empty">{words.heatsSheet.waits}</p>
+    <section className="column heats-sheet" aria-label={words.heatsSheet.title}>
+      <SheetHead>{treated && hot && <Totals treated={treated} />}</SheetHead>
+      {!treated && (
+        <p className="empty soft" role="status">
+          {failed
+            ? words.heatsSheet.failed
+            : isSound
+              ? words.heatsSheet.following
+              : words.heatsSheet.waits}
+        </p>
+      )}
+      {treated && !hot && <p className="empty soft">{words.heatsSheet.waits}</p>}
+      {treated && hot && (
+        <>
+          <TemperaturePlot heats={treated.heats} />
+          <CarbonPlot treated={treated} />
+          <div className="three">
+            <HardnessPlot treated={treated} />
+            <WindowPlot treated={treated} />
+            <ScalePlot heats={treated.heats} />
+          </div>
+          <Said treated={treated} />
+        </>
+      )}
     </section>
+  )
+}
+
+/** Time in the fire, at the head of the sheet. */
+function Totals({ treated }: { readonly treated: Treated }) {
+  const words = useWords()
+  const say = useSay()
+  const { above, whole } = timeAbove(treated.heats, CARBON_MOVES)
+  const count = treated.heats.reduce((n, h) => n + (h.purpose === 'temper' ? 0 : h.times), 0)
+  const minutes = (s: number) =>
+    s < 5400
+      ? `${Math.round(s / 60)} min`
+      : `${Math.floor(s / 3600)} h ${Math.round((s % 3600) / 60)} min`
+  return (
+    <dl className="totals">
+      <div>
+        <dt>{words.heatsSheet.above(say.temperature(CARBON_MOVES))}</dt>
+        <dd>{minutes(above)}</dd>
+      </div>
+      <div>
+        <dt>{words.heatsSheet.atFire}</dt>
+        <dd>{minutes(whole)}</dd>
+      </div>
+      <div>
+        <dt>{words.heatsSheet.heats}</dt>
+        <dd>{count}</dd>
+      </div>
+    </dl>
+  )
+}
+
+/** What the models say in words: they speak English. */
+function Said({ treated }: { readonly treated: Treated }) {
+  const words = useWords()
+  const { cautions, notes, quench } = treated
+  const said = [...(quench ? [quench.sentence] : []), ...notes]
+  if (cautions.length + said.length === 0) return null
+  return (
+    <div className="said" lang="en">
+      {cautions.length > 0 && (
+        <section>
+          <h3 lang={document.documentElement.lang}>{words.heatsSheet.cautions}</h3>
+          <ul className="note">
+            {cautions.map((text) => (
+              <li key={text}>
+                <b>{text}</b>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {said.length > 0 && (
+        <section>
+          <h3 lang={document.documentElement.lang}>{words.heatsSheet.what}</h3>
+          <ul className="note soft">
+            {said.map((text) => (
+              <li key={text}>{text}</li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </div>
   )
 }

@@ -21,7 +21,7 @@ const FINEST = 5e-8
 const TURN_TIME = 400
 
 /** The first look: nearly the face, turned enough that the edges show. */
-const FIRST: Pose = turnAbout(turnAbout(VIEWS.face, [1, 0, 0], -0.32), [0, 1, 0], 0.2)
+const FIRST: Pose = turnAbout(turnAbout(VIEWS.face, [1, 0, 0], 0.22), [0, 1, 0], 0.16)
 
 /** Where the eye stands, moved by hand, keys and named views; tells when it has moved. */
 export class StageCamera {

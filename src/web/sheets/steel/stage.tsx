@@ -34,6 +34,7 @@ export function Stage(props: StageProps) {
   const latest = useRef(props)
   latest.current = props
   const [painter, setPainter] = useState<StagePainter>()
+  const [refused, setRefused] = useState(false)
   const [camera] = useState(() => new StageCamera(() => latest.current.onCamera(camera)))
   const frames = useRef({ drawn: 0, timer: undefined as ReturnType<typeof setTimeout> | undefined })
   const size = useRef({ width: 0, height: 0 })
@@ -84,17 +85,20 @@ export function Stage(props: StageProps) {
         byEngine('failed')
       }
     }
-    void byCard()
+    if (refused) byEngine('failed')
+    else void byCard()
     return () => {
       gone = true
       made?.dispose()
       holder.replaceChildren()
       setPainter(undefined)
     }
-  }, [insist])
+  }, [insist, refused])
 
   useEffect(() => {
     if (!painter || !steel || weights.length === 0) return
+    // Laid for the other kind of painter: what is asked for comes next.
+    if (!(painter.by === 'card' ? steel.facets : steel.mesh)) return
     let stale = false
     painter.canvas.dataset.drawn = 'no'
     painter
@@ -106,7 +110,7 @@ export function Stage(props: StageProps) {
         soon.current(false)
         painter.canvas.dataset.drawn = 'full'
       })
-      .catch(() => latest.current.onPainter(painter, 'failed'))
+      .catch(() => setRefused(painter.by === 'card'))
     return () => {
       stale = true
     }

@@ -1,0 +1,74 @@
+import { useWords } from '#desk'
+
+/** What a plot was drawn from. */
+export interface PlotTable {
+  /** Of the file. */
+  readonly name: string
+  readonly columns: readonly string[]
+  readonly rows: readonly (readonly (string | number)[])[]
+}
+
+/** The figures behind a plot: as a table to open, and as a file. */
+export function PlotData({
+  table,
+  caption,
+}: {
+  readonly table: PlotTable
+  readonly caption: string
+}) {
+  const words = useWords()
+  return (
+    <details className="plot-data">
+      <summary className="note soft">
+        {words.heatsSheet.table}
+        <span className="hidden">: {caption}</span>
+      </summary>
+      <button type="button" className="word note" onClick={() => saveCsv(table)}>
+        {words.heatsSheet.csv}
+      </button>
+      <div className="scrolls" tabIndex={0} role="region" aria-label={caption}>
+        <table className="note">
+          <thead>
+            <tr>
+              {table.columns.map((column) => (
+                <th key={column} scope="col">
+                  {column}
+                </th>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {table.rows.map((row, i) => (
+              <tr key={i}>
+                {row.map((cell, k) => (
+                  <td key={k} className={typeof cell === 'number' ? 'figure' : ''}>
+                    {cell}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </details>
+  )
+}
+
+/** Comma-separated values as RFC 4180 has them. */
+export function csvOf({ columns, rows }: PlotTable): string {
+  const cell = (value: string | number) => {
+    const text = String(value)
+    return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
+  }
+  return [columns, ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n'
+}
+
+function saveCsv(table: PlotTable): void {
+  // The mark tells spreadsheets that the text is UTF-8.
+  const file = new Blob(['\uFEFF', csvOf(table)], { type: 'text/csv' })
+  const link = document.createElement('a')
+  link.href = URL.createObjectURL(file)
+  link.download = `${table.name}.csv`
+  link.click()
+  URL.revokeObjectURL(link.href)
+}

@@ -1,0 +1,155 @@
+import { scaleLinear } from 'd3-scale'
+import { useDesk, useWords } from '#desk'
+import type { Treated } from '#job'
+import { useRoom } from '../../drawing/use-room.ts'
+import { useSay } from '../../form/say.ts'
+import { PlotData } from './plot-data.tsx'
+
+const ROW = 40
+const LEFT = 118
+const FOOT = 44
+
+/** Which heats harden each steel, and which harden all. */
+export function WindowPlot({ treated }: { readonly treated: Treated }) {
+  const words = useWords()
+  const say = useSay()
+  const [place, room] = useRoom<HTMLDivElement>()
+  const glow = useDesk((desk) => desk.declared?.glow) ?? []
+  const { window } = treated
+  const each = window ? [...new Map(window.each.map((e) => [keyOf(e), e])).values()] : []
+  return (
+    <section className="window" aria-labelledby="heats-window">
+      <div className="plot-head">
+        <h3 id="heats-window">{words.heatsSheet.window}</h3>
+        <span className="note soft">{window && words.heatsSheet.windowNote}</span>
+      </div>
+      <div ref={place}>
+        {!window && <p className="note soft">{words.heatsSheet.noWindow}</p>}
+        {window && room > 0 && (
+          <Bars
+            room={room}
+            rows={[
+              ...each.map((e) => ({ name: nameOf(e, each), low: e.low, high: e.high, all: false })),
+              ...(window.suitsAll
+                ? [{ name: words.heatsSheet.all, low: window.low, high: window.high, all: true }]
+                : []),
+            ]}
+            stated={window.stated}
+            glow={glow}
+          />
+        )}
+        {window && !window.suitsAll && <p className="wrong">{words.heatsSheet.noShared}</p>}
+      </div>
+      {window && (
+        <PlotData
+          caption={words.heatsSheet.window}
+          table={{
+            name: 'hardening-window',
+            columns: [
+              words.heatsSheet.columns.steel,
+              words.heatsSheet.columns.bar,
+              words.heatsSheet.columns.carbon,
+              words.heatsSheet.columns.low,
+              words.heatsSheet.columns.high,
+            ],
+            rows: window.each.map((e) => [
+              e.steel,
+              e.bar,
+              Number(e.carbon.toFixed(3)),
+              say.temperature(e.low),
+              say.temperature(e.high),
+            ]),
+          }}
+        />
+      )}
+    </section>
+  )
+}
+
+/** Steels whose windows agree to a kelvin are drawn once. */
+function keyOf(e: { steel: string; low: number; high: number }): string {
+  return `${e.steel} ${Math.round(e.low / 3)} ${Math.round(e.high / 3)}`
+}
+
+function nameOf(e: Each, all: readonly Each[]): string {
+  return all.filter(({ steel }) => steel === e.steel).length > 1 ? `${e.steel}, ${e.bar}` : e.steel
+}
+
+type Each = NonNullable<Treated['window']>['each'][number]
+
+interface BarsProps {
+  readonly room: number
+  readonly rows: readonly {
+    readonly name: string
+    readonly low: number
+    readonly high: number
+    readonly all: boolean
+  }[]
+  readonly stated: number | undefined
+  readonly glow: readonly string[]
+}
+
+function Bars({ room, rows, stated, glow }: BarsProps) {
+  const words = useWords()
+  const say = useSay()
+  const ends = [...rows.flatMap((r) => [r.low, r.high]), ...(stated === undefined ? [] : [stated])]
+  const [low, high] = [Math.min(...ends) - 15, Math.max(...ends) + 15]
+  const x = scaleLinear([low, high], [LEFT, room - 108])
+  const foot = rows.length * ROW + 6
+  const bare = (K: number) => say.temperature(K).replace(/\s*°.$/, '')
+  const colour = (K: number) =>
+    glow[Math.min(glow.length - 1, Math.max(0, Math.round((K - 773.15) / 10)))] ?? 'currentColor'
+  return (
+    <svg
+      width={room}
+      height={foot + FOOT}
+      role="img"
+      aria-label={rows
+        .map((r) => `${r.name} ${say.temperature(r.low)} – ${say.temperature(r.high)}`)
+        .join('; ')}
+    >
+      {rows.map((row, i) => {
+        const top = i * ROW + 8
+        return (
+          <g key={`${row.name} ${i}`}>
+            <text x="0" y={top + 17} className={row.all ? 'strong' : ''}>
+              {row.name}
+            </text>
+            <rect
+              className={row.all ? 'shared' : 'own'}
+              x={x(row.low)}
+              y={top}
+              width={Math.max(1, x(row.high) - x(row.low))}
+              height="22"
+              fill={row.all ? colour((row.low + row.high) / 2) : undefined}
+            />
+            <text x={x(row.high) + 9} y={top + 16} className={row.all ? 'strong haloed' : 'haloed'}>
+              {words.heatsSheet.span(bare(row.low), say.temperature(row.high))}
+            </text>
+          </g>
+        )
+      })}
+      <path className="ink-line" d={`M${LEFT} ${foot}H${room - 108}`} />
+      {x.ticks(5).map((K) => (
+        <path key={K} className="ink-line" d={`M${x(K)} ${foot}v4`} />
+      ))}
+      {stated !== undefined && (
+        <>
+          <path className="stated" d={`M${x(stated)} 0V${foot + 6}`} />
+          <text
+            className="strong"
+            x={x(stated)}
+            y={foot + 24}
+            textAnchor={anchorOf(x(stated), room)}
+          >
+            {words.heatsSheet.stated(say.temperature(stated))}
+          </text>
+        </>
+      )}
+    </svg>
+  )
+}
+
+function anchorOf(at: number, room: number): 'start' | 'middle' | 'end' {
+  return at > room - 90 ? 'end' : at < LEFT + 60 ? 'start' : 'middle'
+}

@@ -36,9 +36,10 @@ export class CardPainter implements StagePainter {
   async lay(steel: LaidSteel, weights: Weights): Promise<void> {
     this.facets = steel.facets ?? this.facets
     if (!this.facets) throw new Error('no surface was laid')
-    this.before = undefined
     const { low, high, origin } = steel
     await this.scene.lay({ facets: this.facets, box: { low, high }, origin, weights })
+    // What was drawn meanwhile was drawn of other metal.
+    this.before = undefined
   }
 
   prepare(mode: Wanted['mode']): Promise<void> {

@@ -79,7 +79,12 @@ export class SteelScene {
   private readonly kept: DataTexture[] = []
 
   constructor(canvas: HTMLCanvasElement) {
-    this.renderer = new WebGLRenderer({ canvas, antialias: true, alpha: true })
+    this.renderer = new WebGLRenderer({
+      canvas,
+      antialias: true,
+      alpha: true,
+      preserveDrawingBuffer: true,
+    })
     this.renderer.autoClear = false
     this.renderer.setClearColor(0, 0)
     if (!this.renderer.extensions.has('EXT_color_buffer_float'))

@@ -1,16 +1,7 @@
 import { type Axis, type Size, boxVolume } from '#geometry'
 import { type Build, sharesOf } from './build.ts'
 import type { Hollow } from './hollow.ts'
-
-/** Section of a plain bar: how much of its box it fills. */
-export type Section = 'rectangle' | 'octagon' | 'round'
-
-/** Share of the enclosing rectangle that each plain section fills (exact geometry). */
-export const filled: Readonly<Record<Section, number>> = {
-  rectangle: 1,
-  octagon: 2 * (Math.SQRT2 - 1),
-  round: Math.PI / 4,
-}
+import { type Section, filled } from './section.ts'
 
 /** How the pieces of a billet hold together. */
 export type Bond = 'loose' | 'tacked' | 'sealed' | 'welded'

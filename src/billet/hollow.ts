@@ -1,4 +1,4 @@
-import type { Section } from './billet.ts'
+import type { Section } from './section.ts'
 
 /** Like grooves across one face of a bar, or the ridges of a die pressed into it. */
 export interface GrooveRow {

@@ -3,11 +3,9 @@ export {
   type Billet,
   type Bond,
   type Densities,
-  type Section,
   type Temper,
   UNWEIGHED,
   barVolume,
-  filled,
   massOf,
   massesOf,
   volumesOf,
@@ -30,7 +28,8 @@ export {
   wholeCount,
   worked,
 } from './build.ts'
-export { type DimpleAt, type GrooveRow, type Hollow, type RodAt } from './hollow.ts'
+export { type GrooveRow, type Hollow } from './hollow.ts'
+export { type Section, filled } from './section.ts'
 export { checkBillet } from './check.ts'
 export {
   type Laid,

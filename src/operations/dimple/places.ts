@@ -1,4 +1,6 @@
-import type { Billet, DimpleAt, Hollow } from '#billet'
+import type { Billet, Hollow } from '#billet'
+
+type DimpleAt = Extract<Hollow, { form: 'dimpled' }>['dimples'][number]
 
 /** How far a hand lets a dimple stray from its place, as a share of the spacing. */
 const STRAY = 0.12

@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import type { Shop } from '#shop'
 import type { Candidate } from './candidates.ts'
 import type { Figures } from './figures.ts'
+import { recipeText } from './recipe.ts'
 import { NEAR_ENOUGH, type Wanted } from './wanted.ts'
 
 /** What a wish is held against: the quick or the full account. */
@@ -101,6 +102,7 @@ export function conflictOf(
   within: readonly Candidate[],
   beyond: readonly Candidate[],
   shop: Shop,
+  worksOut: (way: Candidate, wishes: readonly Wish[]) => Held | undefined,
 ): Problem[] {
   const shopLimits: Wish = {
     at: 'shop',
@@ -124,8 +126,17 @@ export function conflictOf(
     const left = ways([...wishes, shopLimits].filter((other) => other !== wish))
     const some = left.length > 0 ? left : ways(clash.filter((other) => other !== wish))
     if (some.length === 0) return []
-    const best = some.reduce((a, b) => (wish.distance(b) < wish.distance(a) ? b : a))
-    return [left.length > 0 ? wish.cure(best) : `${wish.cure(best)}, and look at the other wishes`]
+    if (left.length === 0)
+      return [`${wish.cure(nearest(some, wish)[0])}, and look at the other wishes`]
+    // A cure is told only of a way that works out in full with all the other wishes kept.
+    for (const way of nearest(left, wish).slice(0, MOST_TRIED)) {
+      const worked = worksOut(
+        way,
+        wishes.filter((other) => other !== wish),
+      )
+      if (worked) return [wish.cure({ ...worked, recipe: way.recipe })]
+    }
+    return []
   })
   return [
     {
@@ -144,6 +155,20 @@ export function conflictOf(
       try: cures,
     },
   ]
+}
+
+/** Ways worked out in full before a cure is given up. */
+const MOST_TRIED = 20
+
+/** The ways that come nearest to a wish, one of each recipe. */
+function nearest(ways: readonly Candidate[], wish: Wish): Candidate[] {
+  const best = new Map<string, Candidate>()
+  for (const way of ways) {
+    const name = recipeText(way.recipe)
+    const known = best.get(name)
+    if (!known || wish.distance(way) < wish.distance(known)) best.set(name, way)
+  }
+  return [...best.values()].sort((a, b) => wish.distance(a) - wish.distance(b))
 }
 
 function nothingAtAll(): Problem {

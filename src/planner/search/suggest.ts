@@ -50,8 +50,12 @@ export interface Suggestions {
 
 /** Routes worked out in full, the route as written besides. */
 const FINALISTS = 14
+/** Routes worked out at most before it is said that none meets the wishes in full. */
+const MOST_LOOKED_AT = 60
 /** Of them, ways to do the recipe as written at other sections. */
 const OWN_VARIANTS = 4
+/** Ways to do one recipe that are tried until one works out. */
+const TRIES = 4
 const MOST_SHEETS = 31
 /** Of the heights a built-up bar may have, those the rest of the route is worked out for. */
 const QUANTILES = [0.02, 0.2, 0.4, 0.6, 0.8, 0.98]
@@ -112,13 +116,19 @@ export function suggestRoutes(
   const finalists = search.finalists(found.ok)
   const worked: Suggestion[] = []
   if (asIs.ok) worked.push({ ...search.account(asIs.ok), name: recipeText(own), asWritten: true })
-  for (const [i, candidate] of finalists.entries()) {
-    signal?.throwIfAborted()
-    const one = search.workOut(candidate)
-    if (one) worked.push(one)
-    onProgress?.(0.4 + (0.6 * (i + 1)) / finalists.length, recipeText(candidate.recipe))
+  const meets = (one: Suggestion) => search.wishes.every((wish) => wish.metBy(one.figures))
+  for (const [i, variants] of finalists.entries()) {
+    // Once the best have been looked at the others matter only where none of them would do.
+    if (i >= FINALISTS && (worked.some(meets) || i >= MOST_LOOKED_AT)) break
+    for (const candidate of variants) {
+      signal?.throwIfAborted()
+      const one = search.workOut(candidate)
+      if (one) worked.push(one)
+      if (one && meets(one)) break
+    }
+    onProgress?.(Math.min(0.99, 0.4 + (0.6 * i) / FINALISTS), recipeText(variants[0].recipe))
   }
-  const fit = worked.filter((one) => search.wishes.every((wish) => wish.metBy(one.figures)))
+  const fit = worked.filter(meets)
   const routes = onePerRecipe(ranked(nonDominated(fit, measures), measures))
   if (routes.length === 0) return failed(nothingFound(head.ok))
   return ok({
@@ -264,7 +274,15 @@ class Search {
     if (fit.length > 0) return ok(fit)
     const anyway = list(this.limits, middle * 2, Math.max(3, middle / 4), counts)
     const free = list({ opening: 1, bar: 4 }, middle * 2, Math.max(3, middle / 4), counts)
-    return { problems: conflictOf(this.wishes, anyway, free, smithy.shop) }
+    return {
+      problems: conflictOf(this.wishes, anyway, free, smithy.shop, (way, others) => {
+        const worked = this.workOut(way)
+        const figures = worked?.figures
+        return figures && others.every((wish) => wish.metBy({ ...figures, recipe: way.recipe }))
+          ? figures
+          : undefined
+      }),
+    }
   }
 
   /** The rest of the route at the heights a built-up bar may have. */
@@ -305,23 +323,31 @@ class Search {
     return ok({ tailOf, typical: typical[typical.length >> 1] as Tail })
   }
 
-  /** The best compromise of each recipe, and of these the best ones. */
-  finalists(candidates: readonly Candidate[]): Candidate[] {
+  /** Recipes worth working out in full, each with the ways to do it, the best compromise first. */
+  finalists(candidates: readonly Candidate[]): (readonly Candidate[])[] {
     const byRecipe = new Map<string, Candidate[]>()
     for (const candidate of candidates) {
       const name = recipeText(candidate.recipe)
-      byRecipe.set(name, [...(byRecipe.get(name) ?? []), candidate])
+      const same = byRecipe.get(name)
+      if (same) same.push(candidate)
+      else byRecipe.set(name, [candidate])
     }
-    const best = [...byRecipe.values()].map((same) => ranked(same, quickMeasures)[0])
-    const left = ranked(nonDominated(best, quickMeasures), quickMeasures)
+    const best = new Map(
+      [...byRecipe.values()].map((same) => [ranked(same, quickMeasures)[0], same]),
+    )
+    const left = ranked(nonDominated([...best.keys()], quickMeasures), quickMeasures)
     // The best in each one thing comes first, then the best compromises.
     const firsts = quickMeasures.map(({ of, better }) =>
       left.reduce((a, b) => ((better === 'less' ? of(b) < of(a) : of(b) > of(a)) ? b : a)),
     )
-    // The recipe as written is always looked at, at the sections that suit it best.
-    const own = byRecipe.get(this.written) ?? []
-    const same = ranked(nonDominated(own, quickMeasures), quickMeasures).slice(0, OWN_VARIANTS)
-    return [...new Set([...same, ...firsts, ...left])].slice(0, FINALISTS)
+    const variants = (same: readonly Candidate[]) =>
+      ranked(nonDominated(same, quickMeasures), quickMeasures)
+    // The recipe as written is always looked at, each at the sections that suit it.
+    const own = variants(byRecipe.get(this.written) ?? []).slice(0, OWN_VARIANTS)
+    const others = [...new Set([...firsts, ...left])]
+      .slice(0, MOST_LOOKED_AT)
+      .map((one) => variants(best.get(one) as Candidate[]).slice(0, TRIES))
+    return [...own.map((one) => [one]), ...others]
   }
 
   account(plan: Plan): Pick<Suggestion, 'plan' | 'figures'> {

@@ -5,3 +5,12 @@ export { blowsOf, forceLine, ranged } from './force-line.ts'
 export { heatHistory } from './heat-history.ts'
 export { type CardStyle, routeCard } from './route-card.ts'
 export { type CardUnits, type Say, sayIn } from './say.ts'
+export {
+  type PlanningStyle,
+  cutListText,
+  quoteText,
+  rangeText,
+  remnantText,
+  sensitivityText,
+  suggestionsText,
+} from './planning.ts'

@@ -35,7 +35,9 @@ async function lay(asked: Laid): Promise<void> {
     if (asked.ask === 'heats') return post({ number, answer: layHeats(asked.job) })
     const laid = laySteel(asked.job, asked.place, asked.known, asked.shape)
     const rows = { ...laid?.facets, ...laid?.mesh }
-    const transfer = Object.values(rows).flatMap((row) => ('buffer' in row ? [row.buffer] : []))
+    const transfer = Object.values(rows).flatMap((row) =>
+      ArrayBuffer.isView(row) ? [row.buffer] : [],
+    )
     postMessage({ number, answer: laid } satisfies Reply, { transfer })
   } catch (fault) {
     post({ number, fault: (fault as Error).message })

@@ -79,7 +79,7 @@ export function laySteel(
     known === surface
       ? undefined
       : solid
-        ? solid.mesh(solid.size.length / ALONG)
+        ? plain(solid.mesh(solid.size.length / ALONG))
         : boxMesh(low, high)
   return {
     surface,
@@ -101,6 +101,11 @@ export function laySteel(
 
 /** Facets on the longest side: fine enough that none is seen from nearby, few enough for any card. */
 const ALONG = 220
+
+/** Only what is sent: a mesh knows more about itself. */
+function plain({ positions, triangles }: Mesh): Pick<Mesh, 'positions' | 'triangles'> {
+  return { positions, triangles }
+}
 
 function facetsOf({ positions, triangles }: Pick<Mesh, 'positions' | 'triangles'>): Facets {
   return cutFacets(positions, triangles, smoothNormals(positions, triangles))

@@ -42,10 +42,10 @@ export class CardPainter implements StagePainter {
     this.before = undefined
   }
 
-  prepare(mode: Wanted['mode']): Promise<void> {
-    return mode === 'thickness' || mode === 'strain'
-      ? this.scene.prepareWorked()
-      : Promise.resolve()
+  async prepare(mode: Wanted['mode']): Promise<void> {
+    if (mode !== 'thickness' && mode !== 'strain') return
+    await this.scene.prepareWorked()
+    this.before = undefined
   }
 
   draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void {

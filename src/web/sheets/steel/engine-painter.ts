@@ -32,6 +32,10 @@ export class EnginePainter implements StagePainter {
     return Promise.resolve()
   }
 
+  prepare(): Promise<void> {
+    return Promise.resolve()
+  }
+
   draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void {
     const { steel, canvas } = this
     const bright = this.weights[0]

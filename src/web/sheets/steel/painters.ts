@@ -26,6 +26,8 @@ export interface StagePainter {
   /** Whether sections and overlays can be drawn. */
   readonly whole: boolean
   lay(steel: LaidSteel, weights: Weights): Promise<void>
+  /** Makes ready what a mode needs. */
+  prepare(mode: Mode): Promise<void>
   /** css px; `moving` while the hand moves: quick before exact. */
   draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void
   /** Drawn with the metal stretched to another size (of the box laid), for the way between two steps. */

@@ -35,7 +35,13 @@ export function Stage(props: StageProps) {
   latest.current = props
   const [painter, setPainter] = useState<StagePainter>()
   const [refused, setRefused] = useState(false)
-  const [camera] = useState(() => new StageCamera(() => latest.current.onCamera(camera)))
+  const [camera] = useState(
+    () =>
+      new StageCamera(() => {
+        latest.current.onCamera(camera)
+        soon.current(true)
+      }),
+  )
   const frames = useRef({ drawn: 0, timer: undefined as ReturnType<typeof setTimeout> | undefined })
   const size = useRef({ width: 0, height: 0 })
   const ready = useRef(false)
@@ -103,6 +109,7 @@ export function Stage(props: StageProps) {
     painter.canvas.dataset.drawn = 'no'
     painter
       .lay(steel, weights)
+      .then(() => painter.prepare(latest.current.wanted.mode))
       .then(() => {
         if (stale) return
         ready.current = true
@@ -115,6 +122,16 @@ export function Stage(props: StageProps) {
       stale = true
     }
   }, [painter, steel, weights, camera])
+
+  const { mode } = wanted
+  useEffect(() => {
+    // Some overlays need a program of their own, made when first asked for.
+    if (!painter || !ready.current) return
+    painter
+      .prepare(mode)
+      .then(() => soon.current(false))
+      .catch(() => setRefused(true))
+  }, [mode, painter])
 
   useEffect(() => soon.current(false), [wanted, painter])
 
@@ -130,7 +147,7 @@ export function Stage(props: StageProps) {
     return () => watch.disconnect()
   }, [camera])
 
-  const hand = useHand(camera, latest, () => drawSoon(true))
+  const hand = useHand(camera, latest)
   return (
     <div
       ref={place}
@@ -145,7 +162,7 @@ export function Stage(props: StageProps) {
 }
 
 /** Pointer, wheel and keys on the stage. */
-function useHand(camera: StageCamera, props: { readonly current: StageProps }, moved: () => void) {
+function useHand(camera: StageCamera, props: { readonly current: StageProps }) {
   const held = useRef(new Map<number, readonly [number, number]>())
   const middle = (element: Element, x: number, y: number) => {
     const box = element.getBoundingClientRect()
@@ -155,7 +172,6 @@ function useHand(camera: StageCamera, props: { readonly current: StageProps }, m
     if (tool === 'light') props.current.onLight(dx, dy)
     else if (tool === 'shift') camera.shift(dx, dy)
     else camera.turn(dx, dy)
-    moved()
   }
   return {
     onPointerDown(event: React.PointerEvent<HTMLDivElement>) {
@@ -181,7 +197,6 @@ function useHand(camera: StageCamera, props: { readonly current: StageProps }, m
       )
       camera.zoom(by, x, y)
       camera.shift(dx / 2, dy / 2)
-      moved()
     },
     onPointerUp: (event: React.PointerEvent<HTMLDivElement>) =>
       void held.current.delete(event.pointerId),
@@ -191,7 +206,6 @@ function useHand(camera: StageCamera, props: { readonly current: StageProps }, m
       const lines = event.deltaMode === 1 ? 16 : 1
       const [x, y] = middle(event.currentTarget, event.clientX, event.clientY)
       camera.zoom(Math.exp(-event.deltaY * lines * 0.0016), x, y)
-      moved()
     },
     onKeyDown(event: React.KeyboardEvent<HTMLDivElement>) {
       const ways: Readonly<Record<string, readonly [number, number]>> = {
@@ -207,7 +221,6 @@ function useHand(camera: StageCamera, props: { readonly current: StageProps }, m
       else if (event.key === '0' || event.key === 'Home') camera.fit()
       else return
       event.preventDefault()
-      moved()
     },
   }
 }

@@ -32,11 +32,9 @@ flat in highp vec3 flatNormal;
 uniform vec3 viewOut;
 uniform vec4 cutPlane;
 uniform float ground;
-uniform mat4 toClip;
 bool meet(out vec3 p, out vec3 facet, out vec3 soft) {
   bool cutting = dot(cutPlane.xyz, cutPlane.xyz) > 0.5;
   if (cutting && dot(cutPlane.xyz, place) > cutPlane.w) return false;
-  gl_FragDepth = gl_FragCoord.z;
   if (gl_FrontFacing) {
     facet = normalize(flatNormal);
     soft = normalize(smoothed);
@@ -48,7 +46,6 @@ bool meet(out vec3 p, out vec3 facet, out vec3 soft) {
   p = place + viewOut * ((cutPlane.w - dot(cutPlane.xyz, place)) / towards);
   facet = cutPlane.xyz;
   soft = cutPlane.xyz;
-  gl_FragDepth = (toClip * vec4(p, 1.0)).z * 0.5 + 0.5;
   return true;
 }`
 

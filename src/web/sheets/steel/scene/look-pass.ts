@@ -153,7 +153,8 @@ void main() {
     float level = t * steps;
     float slope = max(fwidth(level), 1e-4);
     float line = abs(fract(level + 0.5) - 0.5) / slope;
-    float inner = step(0.4, level) * step(level, steps - 0.4) * step(slope, 0.5);
+    // Layers of one steel are level: only what changes from place to place has lines of equal height.
+    float inner = float(mode <= ${MODES.strain}) * step(0.4, level) * step(level, steps - 0.4) * step(slope, 0.5);
     float tone = mix(0.12, 0.9, t) * form;
     float ink = t > 0.5 ? 0.05 : 0.95;
     shown = vec4(vec3(mix(tone, ink, 0.55 * inner * (1.0 - smoothstep(0.4, 1.1, line)))), 1.0);

@@ -57,11 +57,18 @@ function ends(text: string, spelling: string): boolean {
   return !/[/·^²³]/.test(next)
 }
 
+/** Units found by name: the program asks for the same few in every sentence it prints. */
+const named = new Map<string, ExactUnit>()
+
 /** The unit of that name. Names come from the program, so an unknown one is a fault in it. */
 export function unitNamed(name: string, kind: QuantityKind): ExactUnit {
+  const key = `${kind} ${name}`
+  const known = named.get(key)
+  if (known) return known
   const text = plainText(name)
   const found = startsWithUnit(text, kind)
   if (!found || found.length !== text.length) throw new Error(`${name} is no unit of ${kind}`)
+  named.set(key, found.unit)
   return found.unit
 }
 

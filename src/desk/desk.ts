@@ -1,9 +1,9 @@
 import { create } from 'zustand'
 import type { Problem } from '#problem'
 import type { UnitSystem } from '#units'
-import { type Language, languageOf, wordsIn } from '#words'
+import { type Language, languageOf, loadWords, wordsIn } from '#words'
 import { engine } from './engine/engine.ts'
-import type { Declarations, PieceDrawing, Worked, Written } from './engine/messages.ts'
+import type { Declarations, PieceDrawing, Row, Worked, Written } from './engine/messages.ts'
 import { barNames } from './engine/places.ts'
 import { address, go } from './address.ts'
 import {
@@ -219,6 +219,15 @@ export async function loadList(): Promise<void> {
   }
 }
 
+/** Rows that say what they said are the very same, so that nothing of them is drawn again. */
+function sameRows(before: readonly Row[] | undefined, now: readonly Row[]): readonly Row[] {
+  const known = new Map(before?.map((row) => [`${row.bar}\n${row.index}`, row]))
+  return now.map((row) => {
+    const was = known.get(`${row.bar}\n${row.index}`)
+    return was && was.words === row.words ? was : row
+  })
+}
+
 /** The piece drawn last, so that only a changed one is drawn again. */
 let drawnPiece: unknown
 
@@ -229,8 +238,9 @@ function workOutNow(job: Written): void {
       { job, solved: sound?.solved ?? {} },
       { onProgress: (share, what) => set({ doing: { share, what } }) },
     )
-    .then((worked) => {
-      if (!worked || get().history?.now !== job) return
+    .then((told) => {
+      if (!told || get().history?.now !== job) return
+      const worked = { ...told, rows: sameRows(get().worked?.rows, told.rows) }
       set({ worked, doing: undefined, ...(worked.sound && { sound: worked }) })
     })
     .catch((fault: Error) => set({ doing: undefined, notice: { words: fault.message } }))
@@ -255,7 +265,10 @@ export async function newJob(job: Written, sheet?: string): Promise<void> {
   }
 }
 
-export function choose(what: Partial<Pick<Desk, 'units' | 'language' | 'theme'>>): void {
+export async function choose(
+  what: Partial<Pick<Desk, 'units' | 'language' | 'theme'>>,
+): Promise<void> {
+  if (what.language) await loadWords(what.language)
   set(what)
   const { units, language, theme } = get()
   keepPreferences({ units, language, theme })

@@ -28,8 +28,8 @@ export type {
   Worked,
   Written,
 } from './engine/messages.ts'
-export type { LaidFace, LaidSteel, SteelPlace, SteelStep } from './engine/lay-steel.ts'
-export { type Facets, boxFacets } from './engine/facets.ts'
+export type { LaidSteel, SteelPlace, SteelStep } from './engine/lay-steel.ts'
+export type { Facets } from './engine/facets.ts'
 export { type Path, barNames, pathOf, placeOf, valueAt, withValue } from './engine/places.ts'
 export { systemOf } from './engine/unit-system.ts'
 export {
@@ -49,3 +49,5 @@ export {
 export { type JobLine, type VersionLine, server } from './server.ts'
 export { useTradeWord, useWords } from './use-words.ts'
 export { listenToWindows } from './windows.ts'
+export type { Painted, PaintedSide } from './engine/paint-face.ts'
+export { paint } from './engine/painter.ts'

@@ -1,17 +1,20 @@
 import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
+import { loadWords } from '#words'
 import { engine, followAddress, listenToWindows, loadList, useDesk } from '#desk'
 import { listenToKeys } from './shell/keys.ts'
 import { Shell } from './shell/shell.tsx'
 
 const root = document.getElementById('app')
-if (root) {
+const show = () => {
+  if (!root) return
   createRoot(root).render(
     <StrictMode>
       <Shell />
     </StrictMode>,
   )
 }
+void loadWords(useDesk.getState().language).then(show, show)
 
 engine
   .ask({ ask: 'declare' })

@@ -1,5 +1,4 @@
 /** The words of the app, language by language. */
-export { wordsIn } from './catalogues.ts'
+export { loadWords, tradeWord, wordsIn } from './catalogues.ts'
 export type { Catalogue } from './english.ts'
 export { type Language, languageOf, languages } from './language.ts'
-export { tradeWord } from './trade-word.ts'

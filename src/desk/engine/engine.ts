@@ -1,4 +1,5 @@
 import type { Answers, Ask, AskMessage, Reply } from './messages.ts'
+import { openEngineWorker } from './open-worker.ts'
 
 /** Progress of long work, and the answer; `undefined` if a later ask took its place. */
 export interface Asking {
@@ -16,10 +17,7 @@ const shared = typeof SharedArrayBuffer === 'function' && globalThis.crossOrigin
 
 /** The engine as the window sees it: one worker, asks by number, the latest computing wins. */
 class Engine {
-  private readonly worker = new Worker(new URL('./engine-worker.ts', import.meta.url), {
-    type: 'module',
-    name: 'engine',
-  })
+  private readonly worker = openEngineWorker()
   private readonly waiting = new Map<number, Waiting>()
   private readonly latest = shared ? new SharedArrayBuffer(4) : undefined
   private number = 0

@@ -32,6 +32,8 @@ export interface Row extends CardStep {
   readonly after: DrawnBar
   /** The other bars the step takes in, by name. */
   readonly joins: readonly string[]
+  /** All of it in short: rows of the same words are the same. */
+  readonly words: string
   /** Values as SI numbers, worked-out ones filled in. */
   readonly values: Readonly<Record<string, unknown>>
 }

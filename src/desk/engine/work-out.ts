@@ -66,14 +66,28 @@ export function workOut(
 
 function rowsOf(steps: readonly DoneStep[], job: Job): Row[] {
   const densities = densitiesFor(job.steels)
-  return steps.map((done) => ({
-    ...cardStep(done, densities),
-    index: done.index,
-    before: done.before.map(drawn),
-    after: drawn(done.step.after),
-    joins: done.operation.bars?.(done.values as never) ?? [],
-    values: done.values,
-  }))
+  return steps.map((done) => {
+    const row = {
+      ...cardStep(done, densities),
+      index: done.index,
+      before: done.before.map(drawn),
+      after: drawn(done.step.after),
+      joins: done.operation.bars?.(done.values as never) ?? [],
+      values: done.values,
+    }
+    return { ...row, words: fingerprint(JSON.stringify(row)) }
+  })
+}
+
+/** A text in twelve letters; two different ones alike is once in 2^52 (a product hash in two halves, from memory). */
+function fingerprint(text: string): string {
+  let [a, b] = [0xdeadbeef, 0x41c6ce57]
+  for (let i = 0; i < text.length; i++) {
+    const c = text.charCodeAt(i)
+    a = Math.imul(a ^ c, 2654435761)
+    b = Math.imul(b ^ c, 1597334677)
+  }
+  return (a >>> 0).toString(36) + (b >>> 0).toString(36)
 }
 
 function drawn({ size, shape, build, bond, made }: Billet): DrawnBar {

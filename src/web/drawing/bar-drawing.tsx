@@ -4,7 +4,7 @@ import { coverPixels } from './cover.ts'
 import { type Patch, type View, layOut } from './lay-out-build.ts'
 import { TRUE } from './scale.ts'
 import { useNight } from './night.ts'
-import { type Hatch, type Tones, mix, steelColours, tonesFor } from './tones.ts'
+import { type Hatch, type Tones, steelColours, tonesFor } from './tones.ts'
 
 const sideOf = { x: 'length', y: 'width', z: 'height' } as const
 /** A layer of this many pixels or more is hatched. */
@@ -30,7 +30,7 @@ export function BarDrawing({ bar, view, ratio, label, most = Infinity }: BarDraw
   const width = Math.max(3, Math.min(whole, most))
   const height = Math.max(3, bar.size[sideOf[view.up]] * TRUE * ratio)
   useEffect(() => {
-    if (canvas.current) draw(canvas.current, bar, view, tones, { width, height })
+    if (canvas.current) draw(canvas.current, bar, view, tones, night, { width, height })
   }, [bar, view, tones, width, height, night])
   return (
     <canvas
@@ -52,6 +52,7 @@ function draw(
   bar: DrawnBar,
   view: View,
   tones: Tones,
+  night: boolean,
   { width, height }: Box,
 ): void {
   const dense = Math.max(2, window.devicePixelRatio)
@@ -62,23 +63,22 @@ function draw(
   if (!ink) return
   const patches = layOut(bar.build, view, tones)
   const covered = coverPixels(patches, columns, rows)
-  const colours = steelColours(canvas)
+  const colours = steelColours(night)
   const image = ink.createImageData(columns, rows)
-  for (let i = 0; i < covered.length; i++) {
-    const [r, g, b] = mix(colours, covered[i])
-    image.data.set([r, g, b, 255], i * 4)
-  }
+  const pixels = new Uint32Array(image.data.buffer)
+  for (let i = 0; i < covered.length; i++)
+    pixels[i] = colours.packed[Math.min(255, Math.round(covered[i] * 255))]
   ink.putImageData(image, 0, 0)
   ink.scale(dense, dense)
   for (const patch of patches) {
     const thick = Math.min(patch.width * width, patch.height * height)
     if (thick < HATCHED) continue
     const hatch = patch.disturbed ? 'lines' : patch.steel ? tones(patch.steel).hatch : 'none'
-    const contrast = mix(colours, patch.bright > 0.5 ? 0.1 : 0.75)
-    hatchPatch(ink, patch, { width, height }, hatch, `rgb(${contrast.join()})`, !!patch.disturbed)
+    const contrast = colours.css(patch.bright > 0.5 ? 0.1 : 0.75)
+    hatchPatch(ink, patch, { width, height }, hatch, contrast, !!patch.disturbed)
   }
   if (view.across === 'y') cutShape(ink, bar.shape, { width, height })
-  ink.strokeStyle = getComputedStyle(canvas).getPropertyValue('--rule')
+  ink.strokeStyle = colours.rule
   ink.lineWidth = 1
   outlineOf(ink, bar.shape, view, { width: width - 1, height: height - 1 })
   ink.stroke()

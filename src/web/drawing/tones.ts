@@ -28,22 +28,39 @@ function toneOf({ lightness, carbon, family }: DeclaredSteel): Tone {
   return carbon >= 0.4 ? { bright: 0.32, hatch: 'dots' } : { bright: 0.62, hatch: 'strokes' }
 }
 
-/** Linear mix of the theme's two steels, as CSS and as numbers. */
-export function steelColours(element: Element): readonly [dark: Rgb, bright: Rgb] {
-  const style = getComputedStyle(element)
-  return [
-    rgb(style.getPropertyValue('--dark-steel')),
-    rgb(style.getPropertyValue('--bright-steel')),
-  ]
+/** The theme's steels from dark to bright, ready for canvases. */
+export interface SteelColours {
+  /** 256 pixels from dark to bright, as a little-endian canvas holds them. */
+  readonly packed: Uint32Array
+  /** The colour at a share of the way, for strokes. */
+  css(share: number): string
+  readonly rule: string
 }
 
-export type Rgb = readonly [number, number, number]
+const known = new Map<boolean, SteelColours>()
 
-function rgb(hex: string): Rgb {
+/** Read once a theme: the page's own style says them. */
+export function steelColours(night: boolean): SteelColours {
+  const found = known.get(night)
+  if (found) return found
+  const style = getComputedStyle(document.documentElement)
+  const [dark, bright] = ['--dark-steel', '--bright-steel'].map((name) =>
+    rgb(style.getPropertyValue(name)),
+  )
+  const mix = (share: number) => dark.map((d, i) => Math.round(d + (bright[i] - d) * share))
+  const colours: SteelColours = {
+    packed: Uint32Array.from({ length: 256 }, (_, i) => {
+      const [r, g, b] = mix(i / 255)
+      return (0xff000000 | (b << 16) | (g << 8) | r) >>> 0
+    }),
+    css: (share) => `rgb(${mix(share).join()})`,
+    rule: style.getPropertyValue('--rule').trim(),
+  }
+  known.set(night, colours)
+  return colours
+}
+
+function rgb(hex: string): readonly number[] {
   const n = Number.parseInt(hex.trim().slice(1), 16)
   return [(n >> 16) & 255, (n >> 8) & 255, n & 255]
-}
-
-export function mix([dark, bright]: readonly [Rgb, Rgb], share: number): Rgb {
-  return [0, 1, 2].map((i) => Math.round(dark[i] + (bright[i] - dark[i]) * share)) as never
 }

@@ -216,7 +216,7 @@ function Preferences() {
           <select
             id={`${id}-theme`}
             value={theme}
-            onChange={(event) => choose({ theme: event.currentTarget.value as typeof theme })}
+            onChange={(event) => void choose({ theme: event.currentTarget.value as typeof theme })}
           >
             {(['system', 'paper', 'night'] as const).map((one) => (
               <option key={one} value={one}>
@@ -234,7 +234,7 @@ function Preferences() {
           <select
             id={`${id}-language`}
             value={language}
-            onChange={(event) => choose({ language: event.currentTarget.value as Language })}
+            onChange={(event) => void choose({ language: event.currentTarget.value as Language })}
           >
             {Object.entries(languages).map(([tag, name]) => (
               <option key={tag} value={tag} lang={tag}>

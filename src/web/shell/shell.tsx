@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { Suspense, useEffect, useState } from 'react'
 import { choose, followAddress, go, redoEdit, undoEdit, useAddress, useDesk, useWords } from '#desk'
 import { isNight, useNight } from '../drawing/night.ts'
 import { sheets } from '../sheets.ts'
@@ -14,6 +14,7 @@ export function Shell() {
   const words = useWords()
   useTheme()
   useDocumentWords()
+  useWorkedMark()
   useEffect(() => void followAddress(), [address.job])
   const sheet = sheets.find(({ name }) => name === address.sheet) ?? sheets[1]
   return (
@@ -23,7 +24,13 @@ export function Shell() {
       </a>
       <TopLine current={sheet.name} />
       <main id="sheet" tabIndex={-1} className={listOpen ? 'sheet' : `sheet ${sheet.name}`}>
-        {listOpen ? <JobList /> : open ? <sheet.Page key={address.job} /> : null}
+        {listOpen ? (
+          <JobList />
+        ) : open ? (
+          <Suspense fallback={<p className="empty" aria-busy="true" />}>
+            <sheet.Page key={address.job} />
+          </Suspense>
+        ) : null}
       </main>
       <NoticeLine />
       <DropHere />
@@ -78,7 +85,7 @@ function TopLine({ current }: { readonly current: string }) {
               type="button"
               className="word"
               aria-pressed={units === system}
-              onClick={() => choose({ units: system })}
+              onClick={() => void choose({ units: system })}
             >
               <span>{system === 'metric' ? 'mm' : 'in'}</span>
             </button>
@@ -125,6 +132,15 @@ function useDocumentWords(): void {
     document.documentElement.lang = language
     document.title = typeof name === 'string' ? `${name} – Billetwright` : 'Billetwright'
   }, [language, name])
+}
+
+/** Counts the plans shown: what measures the app sees when an edit has reached the card. */
+function useWorkedMark(): void {
+  const worked = useDesk((desk) => desk.worked)
+  useEffect(() => {
+    const { dataset } = document.documentElement
+    if (worked) dataset.worked = String(Number(dataset.worked ?? 0) + 1)
+  }, [worked])
 }
 
 /** A job file may be dropped anywhere. */

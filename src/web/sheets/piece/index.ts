@@ -1,4 +1,8 @@
+import { lazy } from 'react'
 import type { Sheet } from '../sheet.ts'
-import { PiecePage } from './piece-page.tsx'
 
-export const pieceSheet: Sheet = { name: 'piece', Page: PiecePage }
+/** Fetched when first opened: the card need not wait for it. */
+export const pieceSheet: Sheet = {
+  name: 'piece',
+  Page: lazy(async () => ({ default: (await import('./piece-page.tsx')).PiecePage })),
+}

@@ -13,12 +13,12 @@ import {
 } from '#desk'
 import { type Parameters, isParameter } from '#parameters'
 import { readQuantity } from '#units'
+import { FacePicture } from '../../drawing/face-picture.tsx'
 import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import { Field } from '../../form/field.tsx'
 import { capital } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
 import { ShopLedger } from './shop-ledger.tsx'
-import { PatternPictures } from './pattern-pictures.tsx'
 
 /** The pattern wished for, how fine, and of which steels. */
 export function PatternColumn() {
@@ -45,7 +45,7 @@ export function PatternColumn() {
           }
         />
       </div>
-      <PatternPictures />
+      <FacePicture label={words.take.face} />
       <Fineness />
       <Steels job={job} operations={declared.operations} />
       <ShopLedger />

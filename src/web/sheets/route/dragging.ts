@@ -1,12 +1,16 @@
-import { type PointerEvent, useState } from 'react'
+import { type PointerEvent, useCallback, useEffect, useRef, useState } from 'react'
 import { edit, moveStep, useDesk } from '#desk'
 import type { CardRow } from './card-rows.ts'
 
 /** Dragging a step by its number: a heavy rule shows where it will lie. */
-export function useDragging() {
+export function useDragging(laid: readonly CardRow[]) {
+  const now = useRef(laid)
+  useEffect(() => {
+    now.current = laid
+  }, [laid])
   /** Row before which the step would lie. */
   const [over, setOver] = useState<number>()
-  const grab = (event: PointerEvent, row: CardRow, rows: readonly CardRow[]) => {
+  const grab = useCallback((event: PointerEvent, row: CardRow) => {
     if (event.button !== 0) return
     event.preventDefault()
     const handle = event.currentTarget as HTMLElement
@@ -25,6 +29,7 @@ export function useDragging() {
       handle.removeEventListener('pointerup', drop)
       handle.removeEventListener('pointercancel', leave)
       setOver(undefined)
+      const rows = now.current
       const job = useDesk.getState().history?.now
       if (target === undefined || !job) return
       const before = rows[target]
@@ -44,6 +49,6 @@ export function useDragging() {
     handle.addEventListener('pointermove', move)
     handle.addEventListener('pointerup', drop)
     handle.addEventListener('pointercancel', leave)
-  }
+  }, [])
   return { over, grab }
 }

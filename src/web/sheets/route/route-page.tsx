@@ -1,7 +1,7 @@
-import { useMemo, useState } from 'react'
+import { useCallback, useMemo, useState } from 'react'
 import { type StepPlace, useAddress, useDesk, useWords } from '#desk'
+import type { Problem } from '#problem'
 import { scaleToFit } from '../../drawing/scale.ts'
-import type { problemsAt } from '../../form/fields.tsx'
 import { Faults } from '../../form/faults.tsx'
 import { WeightWish } from '../../form/weight-wish.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
@@ -33,7 +33,11 @@ export function RoutePage() {
   const lanes = useMemo(() => layLanes(rows, rows.at(-1)?.bar ?? ''), [rows])
   const laneCount = lanes.length > 1 ? Math.max(...lanes.map((l) => l.lane)) + 1 : 0
   const scales = useMemo(() => scalesOfCard(rows, laneCount), [rows, laneCount])
-  const drag = useDragging()
+  const drag = useDragging(rows)
+  const addAfter = useCallback(
+    (row: CardRow) => setAdding({ bar: row.bar, index: row.index + 1 }),
+    [],
+  )
   if (!job) return null
   const several = new Set(rows.map((row) => row.bar)).size > 1
   const weight = worked?.weight
@@ -63,9 +67,9 @@ export function RoutePage() {
                 row={row}
                 open={row.bar === openBar && row.index === openStep}
                 ratios={{ section: scales.section.ratio, bench: scales.bench.ratio }}
-                problems={problems}
-                grab={(event) => drag.grab(event, row, rows)}
-                add={() => setAdding({ bar: row.bar, index: row.index + 1 })}
+                problems={problemsOf(problems, row)}
+                grab={drag.grab}
+                add={addAfter}
               />
               {adding?.bar === row.bar && adding.index === row.index + 1 ? (
                 <Chooser place={adding} close={() => setAdding(undefined)} />
@@ -149,8 +153,16 @@ function scalesOfCard(rows: readonly CardRow[], lanes: number) {
   return { bench, section: wide.ratio < tall.ratio ? wide : tall }
 }
 
+const NONE: readonly Problem[] = []
+
+/** What is wrong with one step; nothing is always the same nothing. */
+function problemsOf(problems: readonly Problem[], { bar, index }: CardRow): readonly Problem[] {
+  const own = problems.filter(({ at }) => at.startsWith(`bars.${bar}[${index}]`))
+  return own.length > 0 ? own : NONE
+}
+
 /** What is wrong with the job and with no step of it. */
-function generalOf(problems: ReturnType<typeof problemsAt>, rows: readonly CardRow[]) {
+function generalOf(problems: readonly Problem[], rows: readonly CardRow[]) {
   return problems.filter(
     ({ at }) =>
       at !== 'piece.mass' && !rows.some(({ bar, index }) => at.startsWith(`bars.${bar}[${index}]`)),

@@ -1,4 +1,4 @@
-import type { PointerEvent } from 'react'
+import { type PointerEvent, memo } from 'react'
 import type { Problem } from '#problem'
 import {
   type Row,
@@ -33,27 +33,42 @@ interface StepRowProps {
   readonly open: boolean
   readonly ratios: Ratios
   readonly problems: readonly Problem[]
-  readonly grab: (event: PointerEvent) => void
-  readonly add: () => void
+  readonly grab: (event: PointerEvent, row: CardRow) => void
+  readonly add: (row: CardRow) => void
 }
 
-/** One step: what is done, and what the bar is after it. */
-export function StepRow({ row: card, open, ratios, problems, grab, add }: StepRowProps) {
+/** One step: what is done, and what the bar is after it. Drawn again only when it says another thing. */
+export const StepRow = memo(OneStep, (a, b) => {
+  const same = a.row.step === b.row.step && a.row.row === b.row.row
+  const placed = a.row.number === b.row.number && a.row.index === b.row.index
+  const drawn = a.ratios.section === b.ratios.section && a.ratios.bench === b.ratios.bench
+  const wrong = a.problems.length > 0 || b.problems.length > 0
+  return (
+    same && placed && drawn && !wrong && a.open === b.open && a.grab === b.grab && a.add === b.add
+  )
+})
+
+function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps) {
   const words = useWords()
   const trade = useTradeWord()
   const declared = useDesk((desk) => desk.declared)
   const units = useDesk((desk) => desk.units)
-  const solved = useDesk((desk) => desk.worked?.solved ?? desk.sound?.solved)
   const { row, bar, index, number, step } = card
   const operation = declared?.operations.find((o) => o.name === step.do)
   const place = `bars.${bar}[${index}]`
-  const own = problems.filter(({ at: where }) => where.startsWith(place))
+  // As text, so that a row is drawn again only when its own numbers change.
+  const solved = useDesk(({ worked, sound }) =>
+    JSON.stringify(
+      Object.entries(worked?.solved ?? sound?.solved ?? {}).filter(([at]) => at.startsWith(place)),
+    ),
+  )
+  const own = problems
   const name = capital(trade(String(step.do)))
   const said = operation
     ? stepWords(step, operation.parameters, {
         units,
         word: trade,
-        solved: (key) => solved?.[`${place}.${key}`],
+        solved: (key) => new Map(JSON.parse(solved) as [string, number][]).get(`${place}.${key}`),
       })
     : declared && words.route.unknown(String(step.do))
   const move = (by: -1 | 1) => {
@@ -74,7 +89,7 @@ export function StepRow({ row: card, open, ratios, problems, grab, add }: StepRo
           className="number soft"
           aria-hidden="true"
           title={words.route.drag(number, name)}
-          onPointerDown={grab}
+          onPointerDown={(event) => grab(event, card)}
         >
           {number}
         </span>
@@ -117,7 +132,7 @@ export function StepRow({ row: card, open, ratios, problems, grab, add }: StepRo
         </p>
       )}
       <PrintedCautions row={row} />
-      {open && <OpenStep card={card} problems={own} name={name} add={add} />}
+      {open && <OpenStep card={card} problems={own} name={name} add={() => add(card)} />}
     </div>
   )
 }

@@ -2,6 +2,7 @@ import { useDesk, useWords } from '#desk'
 import { CautionMark } from '../../form/faults.tsx'
 import { Measure } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
+import { FacePicture } from '../../drawing/face-picture.tsx'
 import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import type { CardRow } from './card-rows.ts'
 
@@ -25,6 +26,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
           {words.take.print}
         </button>
       </header>
+      {totals && <FacePicture label={words.take.face} />}
       {totals ? (
         <div className="figures">
           {lines && (

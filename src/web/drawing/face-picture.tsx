@@ -1,0 +1,74 @@
+import { useEffect, useRef, useState } from 'react'
+import { type Painted, type PaintedSide, paint, useDesk, useWords } from '#desk'
+import { useRoom } from './use-room.ts'
+
+/** Steps a scale bar may have, mm. */
+const BARS = [1, 2, 5, 10, 20, 50, 100, 200]
+
+/** The etched face of the piece, drawn by the engine from the route, as wide as there is room. */
+export function FacePicture({ label }: { readonly label: string }) {
+  const words = useWords()
+  const [place, room] = useRoom<HTMLDivElement>()
+  const canvas = useRef<HTMLCanvasElement>(null)
+  const [painted, setPainted] = useState<Painted>()
+  const [side, setSide] = useState<PaintedSide>('front')
+  const job = useDesk((desk) => desk.history?.now)
+  const isSound = useDesk((desk) => desk.worked?.sound === true)
+  const size = useDesk((desk) => desk.worked?.totals?.finishedSize)
+  const long = size?.length
+  useEffect(() => {
+    if (!job || !isSound || long === undefined || room === 0) return
+    const dense = Math.min(2, window.devicePixelRatio)
+    paint({
+      job,
+      side,
+      ppmm: Math.min(20, (room * dense) / (long * 1000)),
+      onPainted: (picture) => {
+        if (picture) setPainted(picture)
+      },
+    })
+  }, [job, isSound, long, room, side])
+  useEffect(() => {
+    const ink = canvas.current?.getContext('2d')
+    if (painted && ink) ink.putImageData(new ImageData(painted.rgba, painted.width), 0, 0)
+  }, [painted])
+  const perMm = painted ? room / (painted.width / (painted.perMetre / 1000)) : 0
+  const bar = BARS.findLast((mm) => mm * perMm <= room / 3) ?? 1
+  return (
+    <figure className="face" ref={place}>
+      <div className="sides" role="group" aria-label={label}>
+        {(['front', 'back'] as const).map((one) => (
+          <button
+            key={one}
+            type="button"
+            className="word note"
+            aria-pressed={side === one}
+            onClick={() => setSide(one)}
+          >
+            <span>{words.take.sides[one]}</span>
+          </button>
+        ))}
+      </div>
+      {painted ? (
+        <>
+          <canvas
+            ref={canvas}
+            width={painted.width}
+            height={painted.height}
+            role="img"
+            aria-label={`${label}: ${words.take.sides[side]}`}
+            className={isSound ? undefined : 'stale'}
+          />
+          <figcaption className="note soft">
+            <span className="bar" style={{ width: `${bar * perMm}px` }} /> {bar} mm
+          </figcaption>
+        </>
+      ) : (
+        <div
+          className="undrawn"
+          style={{ aspectRatio: size ? `${size.length} / ${size.width}` : '5 / 2' }}
+        />
+      )}
+    </figure>
+  )
+}

@@ -1,8 +1,8 @@
 import type { PieceSolid } from '#piece'
 import { type Build, sharesOf } from '#billet'
 import type { Size } from '#geometry'
+import { type ForgedSection, forgedSection } from '#movement'
 import { contentMeter } from './content.ts'
-import { type ForgedSection, forgedSection } from './forged-section.ts'
 
 /** How a bar was brought to the piece's outline before grinding, if it was. */
 export const FORGED_BEVELS = 'forged to shape'

@@ -10,7 +10,6 @@ export {
   type Step,
   type Stock,
 } from './operation.ts'
-export type { Branch, Movement, Unevenness } from './movement.ts'
 export { type Caution, type CautionName, CAUTIONS_DEFER, cautions } from './cautions.ts'
 export { judgeStep } from './judge-step.ts'
 export { type Held, withSpare, workBack } from './lengthen.ts'

@@ -1,12 +1,17 @@
 import { type Billet, UNWEIGHED, flatAxis } from '#billet'
 import { barrel as bulgeOf } from '#forming'
 import { type Warp, barrel, draw } from '#warp'
-import { levelled } from './closing.ts'
+import {
+  levelled,
+  type Movement,
+  along,
+  moving,
+  acrossOf,
+  sectionMap,
+  unevennessOf,
+} from '#movement'
 import { type ForgingAim, heatsOfForging } from './forge-in-heats.ts'
-import { type Movement, along, moving } from './movement.ts'
 import type { Smithy } from './operation.ts'
-import { acrossOf, sectionMap } from './section-map.ts'
-import { unevennessOf } from './uneven.ts'
 
 /** Maps of one bar gathered from the last heat back to the first; even ones are drawn together. */
 class Gathered {
@@ -102,9 +107,9 @@ function shape(all: Gathered, from: Billet, to: Billet, onCorner: boolean): void
   all.beyond += level.beyond ?? 0
 }
 
-/** Sticking friction on hot dies; greatest bulge drawn. */
+/** Sticking friction on hot dies; the greatest bulge drawn: 0.3 is a strong one (trade lore, no source). */
 const STICKS = 1
-const MOST_BULGE = 0.5
+const MOST_BULGE = 0.3
 /** Height over width from which a bar is tall: its sides bulge as it is pressed. */
 const TALL = 1
 

@@ -1,6 +1,6 @@
 import { type Size, axisLength } from '#geometry'
 import { type Billet, type Layer, type Layered, layeredWithin, massesOf, sharesOf } from '#billet'
-import type { Movement } from './movement.ts'
+import type { Movement } from '#movement'
 import type { Operation, Step } from './operation.ts'
 import { type Traced, traceMovement } from './trace-movement.ts'
 import { type Trial, done, examplesOf } from './trials.ts'

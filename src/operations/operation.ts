@@ -5,8 +5,8 @@ import type { PieceSolid } from '#piece'
 import type { Shop } from '#shop'
 import type { Billet, Densities } from '#billet'
 import type { Composition } from '#steel'
+import type { Movement } from '#movement'
 import type { CautionName } from './cautions.ts'
-import type { Movement } from './movement.ts'
 import type { Judged, Working } from './working.ts'
 
 /** Where the work is done: the shop, the steels' densities (kg/m³), and the piece it is done for. */

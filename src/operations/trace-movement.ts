@@ -1,6 +1,6 @@
 import type { Layer } from '#billet'
 import { type Warp, compile, determinant, jacobian } from '#warp'
-import type { Branch, Movement } from './movement.ts'
+import type { Branch, Movement } from '#movement'
 
 /** Points side by side, m. */
 export interface PointRows {

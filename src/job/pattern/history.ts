@@ -1,6 +1,7 @@
 import type { Billet } from '#billet'
 import { type Warp, draw } from '#warp'
-import type { Branch, Movement, Smithy } from '#operations'
+import type { Branch, Movement } from '#movement'
+import type { Smithy } from '#operations'
 import type { DoneStep } from '#planner'
 import { type Origin, moved, stack, unevenness } from '#pattern'
 

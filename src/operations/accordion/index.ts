@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { accordion as unfold } from '#warp'
 import { type Billet, type Laid, type Turn, turnBuild, volumesOf } from '#billet'
+import { along, moving, stays } from '#movement'
 import { contentOf } from '../content.ts'
 import { withVolumes } from '../cut-out.ts'
 import { lossBetween, sumLosses, takeOff } from '../fire.ts'
@@ -14,7 +15,6 @@ import { planSlices, slicingParameters, workBackSlices } from '../slicing.ts'
 import { crop, kerf } from '../usual.ts'
 import { warm } from '../warm.ts'
 import { unwelded, youngWelds } from '../welds.ts'
-import { along, moving, stays } from '../movement.ts'
 
 const parameters = declare({
   ...slicingParameters,

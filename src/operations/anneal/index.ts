@@ -1,9 +1,9 @@
 import { ok } from '#problem'
 import { declare } from '#parameters'
+import { skinned } from '#movement'
 import { operation } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { treat } from '../treat.ts'
-import { skinned } from '../movement.ts'
 
 const parameters = declare({
   temperature: {

@@ -5,12 +5,12 @@ import { declare } from '#parameters'
 import { bend as bendWarp, shift } from '#warp'
 import { type Billet, worked } from '#billet'
 import { bendLoad, bendStrain } from '#forming'
+import { along, moving } from '#movement'
 import { judgeLoaded } from '../judge.ts'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
-import { along, moving } from '../movement.ts'
 
 const parameters = declare({
   way: {

@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { shift, turn } from '#warp'
 import { type Billet, type Turn, turnBuild } from '#billet'
+import { input, laid, meeting, through } from '#movement'
 import { lossBetween, sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
 import { layTogether } from '../join.ts'
@@ -10,7 +11,6 @@ import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { cleanUp, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
-import { input, laid, meeting, through } from '../movement.ts'
 
 const parameters = declare({ kerf, cleanUp })
 

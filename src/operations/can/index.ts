@@ -2,8 +2,8 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, type Build, type Joined, type Part, massesOf, solid } from '#billet'
+import { layoutOf, startingFrom } from '#movement'
 import { type Stock, operation, step } from '../operation.ts'
-import { layoutOf, startingFrom } from '../layout.ts'
 import { solidsInPowder } from './solids.ts'
 
 const parameters = declare({

@@ -1,7 +1,6 @@
 import type { Size } from '#geometry'
 import type { Joined } from '#billet'
-import { type Branch, type Movement, type Seat, laid } from '../movement.ts'
-import { layoutOf } from '../layout.ts'
+import { type Branch, type Movement, type Seat, laid, layoutOf } from '#movement'
 
 /** Solids across the section and up; along the can they are about as long as they are wide. */
 const ACROSS = 3

@@ -4,6 +4,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { turn } from '#warp'
 import { type Billet, type Densities, type Turn, barVolume, solid, turnBuild } from '#billet'
+import { along, input, laid, meeting, through } from '#movement'
 import { sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
 import { layTogether } from '../join.ts'
@@ -14,7 +15,6 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { alike, longEnough, saw, sawnLength } from '../saw.ts'
 import { cleanUp, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
-import { along, input, laid, meeting, through } from '../movement.ts'
 
 const thickness = { form: 'quantity', of: 'length', min: 2e-5, max: 0.1 } as const
 

@@ -2,10 +2,10 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { layered } from '#billet'
+import { along, moving } from '#movement'
 import { takeOff } from '../fire.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
-import { along, moving } from '../movement.ts'
 
 const end = {
   form: 'quantity',

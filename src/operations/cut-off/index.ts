@@ -2,11 +2,11 @@ import { type Problem, failed, ok } from '#problem'
 import { SAME_LENGTH } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { stays } from '#movement'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { longEnough, saw } from '../saw.ts'
 import { kerf } from '../usual.ts'
-import { stays } from '../movement.ts'
 
 const parameters = declare({
   keep: {

@@ -2,11 +2,11 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { flatAxis, wholeCount, type Billet } from '#billet'
+import { stays } from '#movement'
 import { type Cut, cutOut } from '../cut-out.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { unwelded } from '../welds.ts'
-import { stays } from '../movement.ts'
 import { dimplesIn } from './places.ts'
 
 const parameters = declare({

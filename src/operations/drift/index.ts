@@ -4,12 +4,12 @@ import { declare } from '#parameters'
 import { drift as driftWarp } from '#warp'
 import { type Billet, massesOf, worked } from '#billet'
 import { holeLoad } from '#forming'
+import { type Branch, along, input, moving } from '#movement'
 import { judgeLoaded } from '../judge.ts'
 import { type Loss, operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
-import { type Branch, along, input, moving } from '../movement.ts'
 
 const parameters = declare({
   diameter: {

@@ -1,10 +1,10 @@
 import { failed, ok } from '#problem'
 import { declare } from '#parameters'
+import { stays } from '#movement'
 import { operation, step } from '../operation.ts'
 import { plaqueWithHoles, shapedPlaque } from '../sample-pieces.ts'
 import { takeFeatures } from '../features.ts'
 import { noPiece } from '../shaped.ts'
-import { stays } from '../movement.ts'
 
 const parameters = declare({
   only: {

@@ -4,6 +4,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Warp, edgeBar as edgeBarWarp, turn } from '#warp'
 import { type Billet, type Turn, turnBuild } from '#billet'
+import { along, input, laid, meeting, moving, peeled, through } from '#movement'
 import { WRAPPED } from '../content.ts'
 import { lossBetween, sumLosses } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
@@ -15,7 +16,6 @@ import { alike, longEnough, saw, sawnLength } from '../saw.ts'
 import { cleanUp, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
 import { type Point, cornersOff, roundThePoint, tipCurvature } from './point.ts'
-import { along, input, laid, meeting, moving, peeled, through } from '../movement.ts'
 
 const parameters = declare({
   bar: { form: 'bar', help: 'Name of the bar that becomes the edge' },

@@ -2,13 +2,13 @@ import { type Problem, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { steelsIn, volumesOf } from '#billet'
+import { stays } from '#movement'
 import { lossBetween } from '../fire.ts'
 import { withVolumes } from '../cut-out.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { plaqueWithHoles, shapedPlaque } from '../sample-pieces.ts'
 import { boxSurface, isFixed } from '../shaped.ts'
-import { stays } from '../movement.ts'
 
 const parameters = declare({
   acid: {

@@ -4,6 +4,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { PieceSolid } from '#piece'
 import { type Billet, stretch, worked, UNWEIGHED } from '#billet'
+import { along, moving, stays, unevennessOf, levelled, shapedField } from '#movement'
 import { burn, lossBetween, takeOff } from '../fire.ts'
 import { heatsFor } from '../forge-in-heats.ts'
 import { FORGED_BEVELS, FORGED_OUTLINE } from '../ground-shares.ts'
@@ -13,10 +14,6 @@ import { featuresToCome, noPiece, stockVolume, withMade } from '../shaped.ts'
 import { judgeDrawn } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
-import { along, moving, stays } from '../movement.ts'
-import { unevennessOf } from '../uneven.ts'
-import { levelled } from '../closing.ts'
-import { shapedField } from '../shaped-field.ts'
 
 const parameters = declare({
   bevels: {

@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { tile } from '#warp'
 import { type Billet, type Densities, type Turn, turnBuild, turnSize } from '#billet'
+import { along, input, moving, through } from '#movement'
 import { sumLosses, takeOff } from '../fire.ts'
 import { takeFlats } from '../flats.ts'
 import { layersLost } from '../forge-in-heats.ts'
@@ -13,7 +14,6 @@ import { alike, saw } from '../saw.ts'
 import { cleanUp, crop, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
 import { cutDiagonally, apexOf, trianglesFrom } from './triangles.ts'
-import { along, input, moving, through } from '../movement.ts'
 
 const parameters = declare({
   across: {

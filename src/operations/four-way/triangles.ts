@@ -1,7 +1,7 @@
 import { type Warp, shift, turn } from '#warp'
 import { type Billet, type Densities, sharesOf, volumesOf, worked } from '#billet'
+import { along } from '#movement'
 import type { Loss, LossCause } from '../operation.ts'
-import { along } from '../movement.ts'
 
 /** Two square bars made of the triangles of two pieces of one square bar. */
 export interface Triangles {

@@ -13,13 +13,13 @@ import {
   volumesOf,
   worked,
 } from '#billet'
+import { skinned, stays } from '#movement'
 import { lossBetween } from '../fire.ts'
 import { groundShares } from '../ground-shares.ts'
 import { type Loss, operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { saw } from '../saw.ts'
 import { featuresToCome, isOutlined, isShaped, noPiece, stockVolume } from '../shaped.ts'
-import { skinned, stays } from '../movement.ts'
 
 const parameters = declare({
   leave: {

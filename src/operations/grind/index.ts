@@ -4,11 +4,11 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { Shop } from '#shop'
 import { type Billet, barVolume, flatAxis } from '#billet'
+import { moving, peeled } from '#movement'
 import { type Off, lossBetween, takeOff } from '../fire.ts'
 import { layersLost } from '../forge-in-heats.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
-import { moving, peeled } from '../movement.ts'
 
 const parameters = declare({
   faces: {

@@ -2,10 +2,10 @@ import { type Problem, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { Billet } from '#billet'
+import { skinned } from '#movement'
 import { operation } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { EUTECTOID, treat } from '../treat.ts'
-import { skinned } from '../movement.ts'
 
 const parameters = declare({
   temperature: {

@@ -2,12 +2,11 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, flatAxis, wholeCount, type GrooveRow, type Hollow } from '#billet'
+import { grooveShape, stays } from '#movement'
 import { type Cut, cutOut } from '../cut-out.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { unwelded } from '../welds.ts'
-import { grooveShape } from './groove-shape.ts'
-import { stays } from '../movement.ts'
 
 const parameters = declare({
   depth: {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest'
 import { volumesOf } from '#billet'
+import { grooveShape } from '#movement'
 import { attempt, coldFire, lostTo, mass, stepOf } from '../attempt.ts'
 import { forgeFlat } from '../forge-flat/index.ts'
 import { sampleBar, samplePack } from '../samples.ts'
-import { grooveShape } from './groove-shape.ts'
 import { ladder } from './index.ts'
 
 /** Height, groove depth, width, form, pitch, flattened height → share cut away, pitch after with no spread and with 8 %. */

@@ -2,6 +2,7 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, type Hollow } from '#billet'
+import { along, input, laid, meeting, through } from '#movement'
 import { sumLosses } from '../fire.ts'
 import { layTogether, toOneSide } from '../join.ts'
 import { lengthenToMeet } from '../lengthen.ts'
@@ -11,7 +12,6 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { alike, longEnough, saw, sawnLength } from '../saw.ts'
 import { cleanUp, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
-import { along, input, laid, meeting, through } from '../movement.ts'
 
 const parameters = declare({
   row: {

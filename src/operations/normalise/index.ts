@@ -1,10 +1,10 @@
 import { ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { skinned } from '#movement'
 import { operation } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { EUTECTOID, treat } from '../treat.ts'
-import { skinned } from '../movement.ts'
 
 const parameters = declare({
   cycles: {

@@ -3,13 +3,13 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { PieceSolid } from '#piece'
 import type { Billet } from '#billet'
+import { skinned } from '#movement'
 import { lossBetween, takeOff } from '../fire.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { shapedPlaque } from '../sample-pieces.ts'
 import { buildWithout } from '../skin-steels.ts'
 import { featuresToCome, isShaped, stockLeft, withMade } from '../shaped.ts'
-import { skinned } from '../movement.ts'
 
 const parameters = declare({
   grit: {

@@ -12,6 +12,7 @@ import {
   type Hollow,
 } from '#billet'
 import { emblemFromMeasures } from '#forming'
+import { along, moving, levelled, waveOf, pressedRidges } from '#movement'
 import { judgePressed } from '../judge-pressed.ts'
 import { workedAt } from '../metal-worked.ts'
 import { operation, step } from '../operation.ts'
@@ -19,10 +20,7 @@ import { samplePack } from '../samples.ts'
 import { biteOn, spreadOf } from '../spread.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
-import { along, moving } from '../movement.ts'
 import { burn } from '../fire.ts'
-import { levelled, waveOf } from '../closing.ts'
-import { pressedRidges } from './ridges.ts'
 
 const parameters = declare({
   depth: {

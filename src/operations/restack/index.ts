@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { restack as restackWarp } from '#warp'
 import { type Billet, type Turn, barVolume, layered, outermost, solid, turnBuild } from '#billet'
+import { along, input, moving } from '#movement'
 import { takeOff } from '../fire.ts'
 import { layTogether } from '../join.ts'
 import { type Stock, operation, step } from '../operation.ts'
@@ -10,7 +11,6 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { alike, saw } from '../saw.ts'
 import { cleanUp, crop, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
-import { along, input, moving } from '../movement.ts'
 
 const parameters = declare({
   pieces: { form: 'count', min: 2, max: 64, help: 'How many pieces the bar is cut into' },

@@ -4,13 +4,12 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { roll as rollWarp } from '#warp'
 import { type Billet, type Build, type Turn, solid, turnBuild, worked, UNWEIGHED } from '#billet'
+import { along, input, moving, levelled } from '#movement'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
 import { warm } from '../warm.ts'
 import { unwelded, youngWelds } from '../welds.ts'
-import { along, input, moving } from '../movement.ts'
 import { burn } from '../fire.ts'
-import { levelled } from '../closing.ts'
 
 const parameters = declare({
   core: {
@@ -155,7 +154,8 @@ export const rollUp = operation({
     const level = levelled(strip)
     return moving([rollWarp({ core, thickness, width }), ...level.warps, along(scale)], {
       branches: [input(0)],
-      ...(steel === undefined ? {} : { below: { layers: [{ steel, thickness: 2 * core }] } }),
+      // A hollow eye is squeezed shut later on: the strip's own inside lies against itself there.
+      below: steel === undefined ? input(0) : { layers: [{ steel, thickness: 2 * core }] },
       ...(level.fill === undefined ? {} : { fill: level.fill }),
       // The strip ends somewhere in its outermost turn; drawn round, that turn is whole.
       beyond: Math.PI * after.size.width,

@@ -1,9 +1,9 @@
 import { ok } from '#problem'
 import { declare } from '#parameters'
 import { type Turn, turnBuild } from '#billet'
+import { moving, turned } from '#movement'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
-import { moving, turned } from '../movement.ts'
 
 const ways = {
   over: {

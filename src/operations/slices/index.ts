@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { slices as sliceWarp } from '#warp'
 import { type Billet, type Turn, turnBuild, turnSize } from '#billet'
+import { along, moving, stays } from '#movement'
 import { sumLosses, takeOff } from '../fire.ts'
 import { layTogether } from '../join.ts'
 import { type Operation, operation, step } from '../operation.ts'
@@ -11,7 +12,6 @@ import { alike, saw } from '../saw.ts'
 import { planSlices, slicingParameters, workBackSlices } from '../slicing.ts'
 import { cleanUp, crop, kerf } from '../usual.ts'
 import { unwelded } from '../welds.ts'
-import { along, moving, stays } from '../movement.ts'
 
 const parameters = declare({
   ...slicingParameters,

@@ -1,8 +1,8 @@
 import { failed, ok } from '#problem'
 import { declare } from '#parameters'
 import { type Billet, type Densities, type Layer, barVolume, layered, massesOf } from '#billet'
+import { layoutOf, startingFrom } from '#movement'
 import { type Stock, operation, step } from '../operation.ts'
-import { layoutOf, startingFrom } from '../layout.ts'
 
 const parameters = declare({
   sheets: {

@@ -2,6 +2,7 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { Billet } from '#billet'
+import { along, moving, stays, pressedBox } from '#movement'
 import { takeFeatures } from '../features.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
@@ -10,8 +11,6 @@ import { isShaped, noPiece, stockBurnt, withMade } from '../shaped.ts'
 import { warm } from '../warm.ts'
 import { faceOf } from './emblem.ts'
 import { judgeStamping } from './impression.ts'
-import { along, moving, stays } from '../movement.ts'
-import { pressedBox } from '../pressed-box.ts'
 
 const parameters = declare({
   temperature: {

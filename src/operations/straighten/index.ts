@@ -1,10 +1,10 @@
 import { ok } from '#problem'
 import { declare } from '#parameters'
+import { skinned } from '#movement'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { stockBurnt } from '../shaped.ts'
 import { warm } from '../warm.ts'
-import { skinned } from '../movement.ts'
 
 const parameters = declare({
   when: {

@@ -2,10 +2,10 @@ import { type Problem, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { Billet } from '#billet'
+import { stays } from '#movement'
 import type { CautionName } from '../cautions.ts'
 import { operation, step } from '../operation.ts'
 import { loose, samplePack } from '../samples.ts'
-import { stays } from '../movement.ts'
 
 const parameters = declare({
   how: {

@@ -1,9 +1,9 @@
 import { ok } from '#problem'
 import { declare } from '#parameters'
 import { type Billet, barVolume, massesOf, solid } from '#billet'
+import { layoutOf, startingFrom } from '#movement'
 import { operation, step } from '../operation.ts'
 import { sectionOptions } from '../usual.ts'
-import { layoutOf, startingFrom } from '../layout.ts'
 
 const side = { form: 'quantity', of: 'length', min: 5e-4, max: 0.5 } as const
 

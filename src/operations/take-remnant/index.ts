@@ -3,9 +3,9 @@ import { axisLength } from '#geometry'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, type Layer, barVolume, layered, massOf, massesOf, worked } from '#billet'
+import { layoutOf, startingFrom } from '#movement'
 import { type Stock, operation, step } from '../operation.ts'
 import { sectionOptions } from '../usual.ts'
-import { layoutOf, startingFrom } from '../layout.ts'
 
 const side = { form: 'quantity', of: 'length', min: 5e-4, max: 0.5 } as const
 

@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { taper as taperWarp } from '#warp'
 import { type Billet, filled } from '#billet'
+import { along, moving, unevennessOf } from '#movement'
 import { heatsFor } from '../forge-in-heats.ts'
 import { barOf, judgeSqueezing } from '../judge.ts'
 import { operation, step } from '../operation.ts'
@@ -10,8 +11,6 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { tapered } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
-import { along, moving } from '../movement.ts'
-import { unevennessOf } from '../uneven.ts'
 
 const parameters = declare({
   over: {

@@ -1,9 +1,9 @@
 import { ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { stays } from '#movement'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
-import { stays } from '../movement.ts'
 
 const parameters = declare({
   temperature: {

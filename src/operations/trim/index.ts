@@ -1,10 +1,10 @@
 import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
+import { stays } from '#movement'
 import { takeFlats } from '../flats.ts'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
-import { stays } from '../movement.ts'
 
 const parameters = declare({
   sides: {

@@ -2,9 +2,9 @@ import { ok } from '#problem'
 import { axisLength } from '#geometry'
 import { declare } from '#parameters'
 import { type Turn, turnBuild, turnSize } from '#billet'
+import { moving, turned } from '#movement'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
-import { moving, turned } from '../movement.ts'
 
 const turns = {
   'on edge': { x: { was: 'x' }, y: { was: 'z' }, z: { was: 'y', reversed: true } },

@@ -3,11 +3,11 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { twist as twistWarp, twistZones } from '#warp'
 import { type Billet, wholeCount, worked } from '#billet'
+import { along, moving } from '#movement'
 import { operation, step } from '../operation.ts'
 import { sampleBar, samplePack } from '../samples.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
-import { along, moving } from '../movement.ts'
 
 const parameters = declare({
   pitch: {

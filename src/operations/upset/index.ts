@@ -3,6 +3,7 @@ import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import { draw, taper as taperWarp } from '#warp'
 import { type Billet, stretch, worked } from '#billet'
+import { along, moving } from '#movement'
 import { heatsFor } from '../forge-in-heats.ts'
 import { judgeSqueezing } from '../judge.ts'
 import { operation, step } from '../operation.ts'
@@ -10,7 +11,6 @@ import { sampleBar, samplePack } from '../samples.ts'
 import { upsets } from '../squeezes.ts'
 import { unwelded, youngWelds } from '../welds.ts'
 import { warm } from '../warm.ts'
-import { along, moving } from '../movement.ts'
 
 const parameters = declare({
   by: {

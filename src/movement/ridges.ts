@@ -1,6 +1,6 @@
 import type { Size } from '#geometry'
 import { type Warp, relief, turn } from '#warp'
-import { waveOfMean } from '../groove-row.ts'
+import { waveOfMean } from './groove-row.ts'
 
 /** Cells to a ridge. */
 const CELLS = 24

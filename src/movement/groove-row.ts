@@ -1,5 +1,5 @@
 import type { GrooveRow } from '#billet'
-import { grooveShape } from './ladder/groove-shape.ts'
+import { grooveShape } from './groove-shape.ts'
 
 /**
  * Depths of a row of grooves at `count` places evenly along the bar, ends included, in shares of its

@@ -93,6 +93,9 @@ function groovesClosed(
   return { warps: [warp], size: { length: volume / (web * width), width, height: web } }
 }
 
+/** Cells of the evened plate to a dimple's radius. */
+const FINENESS = 12
+
 function dimplesClosed(bar: Billet, hollow: Extract<Hollow, { form: 'dimpled' }>): Levelled {
   const { length, width, height } = bar.size
   const { shape, depth, radius, dimples } = hollow
@@ -102,6 +105,8 @@ function dimplesClosed(bar: Billet, hollow: Extract<Hollow, { form: 'dimpled' }>
     width,
     height,
     flat: level,
+    // Fine enough that what is left uneven is less than a layer's tenth.
+    cell: (radius * width) / FINENESS,
     dimples: dimples.map(({ face, x, y }) => ({
       face,
       x: x * length,

@@ -35,11 +35,6 @@ export type Branch = { readonly input: number } | { readonly layers: readonly La
 /** The metal stays where it is. */
 export const stays: Movement = { warps: [] }
 
-/** A bar that starts here, of flat sheets. */
-export function startsAs(layers: readonly Layer[]): Movement {
-  return { warps: [], branches: [{ layers }] }
-}
-
 export function input(index: number): Branch {
   return { input: index }
 }

@@ -7,10 +7,10 @@ import { readFileSync } from 'node:fs'
 import { cpus } from 'node:os'
 import { type Computed, computeJob, readJob, readJobObject, treatJob } from '#job'
 import { compositionsFor } from '../src/job/compute-job.ts'
-import { moveCarbon } from '../src/job/heats/carbon-in-pack.ts'
-import { followPlan } from '../src/job/heats/follow-plan.ts'
-import { CELLS, type Ply } from '../src/job/heats/metal.ts'
-import { smithyOf } from '../src/job/heats/smithy.ts'
+import { moveCarbon } from '../src/heats/metal/carbon-in-pack.ts'
+import { followPlan } from '../src/heats/follow-plan.ts'
+import { CELLS, type Ply } from '../src/heats/metal/metal.ts'
+import { smithyOf } from '../src/job/smithy.ts'
 
 function best(runs: number, once: () => void): number {
   let least = Infinity

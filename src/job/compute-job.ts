@@ -12,9 +12,9 @@ import {
 } from '#steel'
 import { type Billet, type Densities, massOf, sharesOf } from '#billet'
 import { type Smithy, judgeStep } from '#operations'
+import { checkHeats } from '#heats'
 import { type DoneStep, type FaceLines, type Plan, faceLines, planRoute } from '#planner'
-import { checkHeats } from './heats/heat-problems.ts'
-import { smithyOf } from './heats/smithy.ts'
+import { smithyOf } from './smithy.ts'
 import type { Job, Wanted } from './job.ts'
 
 export interface ComputeOptions {

@@ -43,10 +43,15 @@ export {
   askForce,
   askStamp,
 } from './ask-force.ts'
-export { type Treated, treatJob } from './heats/treat-job.ts'
-export { type LayerRecord, type SteelRecord } from './heats/steel-records.ts'
-export { type HeatRecord } from './heats/heat-records.ts'
-export { type HeatsRecord, recordHeats } from './heats/heats-record.ts'
+export { treatJob } from './treat-job.ts'
+export {
+  type HeatRecord,
+  type HeatsRecord,
+  type LayerRecord,
+  type SteelRecord,
+  type Treated,
+  recordHeats,
+} from '#heats'
 export { starterJob } from './starter-job.ts'
 export {
   type SuggestOrder,

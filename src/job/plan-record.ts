@@ -4,9 +4,8 @@ import { massOf, wholeCount } from '#billet'
 import { type ForceRecord, recordForce } from './force-record.ts'
 import type { HeatPurpose } from '#operations'
 import type { DoneStep } from '#planner'
+import { type HeatsRecord, type Treated, recordHeats } from '#heats'
 import type { Computed } from './compute-job.ts'
-import { type HeatsRecord, recordHeats } from './heats/heats-record.ts'
-import type { Treated } from './heats/treat-job.ts'
 
 /** A plan as data: SI with the unit in the name, every number plain. What `plan --json` prints. */
 export interface PlanRecord extends Partial<HeatsRecord> {

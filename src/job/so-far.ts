@@ -3,7 +3,7 @@ import type { Billet } from '#billet'
 import { judgeStep } from '#operations'
 import type { DoneStep, PlannedStep } from '#planner'
 import { buildPiece, compositionsFor, densitiesFor } from './compute-job.ts'
-import { smithyOf } from './heats/smithy.ts'
+import { smithyOf } from './smithy.ts'
 import type { Job } from './job.ts'
 
 /** A route as far as it goes forward, and what stopped each bar that did not get to its end. */

@@ -2,9 +2,8 @@ import type { Composition } from '#steel'
 import type { PieceSolid } from '#piece'
 import type { Densities } from '#billet'
 import type { Smithy } from '#operations'
-import type { Job } from '../job.ts'
-import { scaledShop } from './model-scale.ts'
-import { workingTimes } from './working-time.ts'
+import { scaledShop, workingTimes } from '#heats'
+import type { Job } from './job.ts'
 
 /** The smithy a job is done in: its scale as the job asks for it, and how long a heat lasts there. */
 export function smithyOf(

@@ -1,13 +1,11 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { layeredWithin } from '#billet'
+import { compositionOf, grades } from '#steel'
 import { type Computed, computeJob, readJob, readJobObject, recordPlan, treatJob } from '#job'
-import { compositionsFor } from '../compute-job.ts'
-import { type PlanFollowed, followPlan } from './follow-plan.ts'
-import { statesOf } from './heat-records.ts'
-import { smithyOf } from './smithy.ts'
+import { type PlanFollowed, followPlan, statesOf } from '#heats'
 
-const folder = new URL('../../../jobs/', import.meta.url)
+const folder = new URL('../jobs/', import.meta.url)
 
 function written(name: string): Record<string, unknown> {
   return JSON.parse(readFileSync(new URL(`${name}.json`, folder), 'utf8')) as Record<
@@ -29,12 +27,10 @@ function compute(name: string, change?: (job: Record<string, unknown>) => void):
 }
 
 function follow({ job, plan, densities, solid }: Computed): PlanFollowed {
-  const compositions = compositionsFor(job.steels)
-  return followPlan(
-    plan,
-    smithyOf(job, densities, compositions, solid),
-    (steel) => compositions[steel] ?? {},
-  )
+  const known = [...grades, ...job.steels]
+  const compositions = Object.fromEntries(known.map((g) => [g.name, compositionOf(g)]))
+  const smithy = { shop: job.shop, densities, piece: solid, compositions }
+  return followPlan(plan, smithy, (steel) => compositions[steel] ?? {})
 }
 
 type Steps = Record<string, Record<string, unknown>[]>

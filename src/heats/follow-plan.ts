@@ -4,7 +4,7 @@ import type { Shop } from '#shop'
 import type { Heat, Smithy } from '#operations'
 import type { DoneStep, Plan } from '#planner'
 import { type TemperatureHistory, followOn } from '#metallurgy'
-import { moveCarbon } from './carbon-in-pack.ts'
+import { moveCarbon } from './metal/carbon-in-pack.ts'
 import {
   type HeatRun,
   orderFor,
@@ -13,8 +13,8 @@ import {
   sectionOf,
   stopOf,
   thinOut,
-} from './heat-order.ts'
-import { type Metal, fitTo, followStep } from './metal.ts'
+} from './fire/heat-order.ts'
+import { type Metal, fitTo, followStep } from './metal/metal.ts'
 
 /** One kind of heat in a step: the first from cold, the ones after it from the stop heat. */
 export interface HeatDone {

@@ -7,10 +7,10 @@ import {
   followOn,
 } from '#metallurgy'
 import type { StepFollowed } from './follow-plan.ts'
-import { burntIn } from './model-scale.ts'
+import { burntIn } from './fire/model-scale.ts'
 import type { Shop } from '#shop'
-import type { Ranged } from './layer-records.ts'
-import { type Metal, meanCarbon } from './metal.ts'
+import type { Ranged } from './layers/layer-records.ts'
+import { type Metal, meanCarbon } from './metal/metal.ts'
 
 /** A light line where like was welded on like: both faces had lost carbon to the fire before they met. */
 export interface WeldLine {

@@ -1,8 +1,8 @@
 import type { Problem } from '#problem'
 import type { HeatRecord, SteelState } from './heat-records.ts'
-import type { Ranged } from './layer-records.ts'
-import type { LayerRecord } from './steel-records.ts'
-import type { Treated } from './treat-job.ts'
+import type { Ranged } from './layers/layer-records.ts'
+import type { LayerRecord } from './layers/steel-records.ts'
+import type { Treated } from './treat-plan.ts'
 
 /** What the heats leave as data: SI with the unit in the name; `plan --json` and `heat --json`. */
 export interface HeatsRecord {

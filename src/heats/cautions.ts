@@ -2,9 +2,9 @@ import type { Problem } from '#problem'
 import { type Composition, percent } from '#steel'
 import type { TreatedSteel } from '#metallurgy'
 import type { PlanFollowed } from './follow-plan.ts'
-import { type Hardening, TOO_LEAN, hardensByRule } from './hardening.ts'
+import { type Hardening, TOO_LEAN, hardensByRule } from './quench/hardening.ts'
 import { type HeatRecord, ironBased } from './heat-records.ts'
-import type { SteelRecord } from './steel-records.ts'
+import type { SteelRecord } from './layers/steel-records.ts'
 
 /** Austenite kept that one temper does not see to, and that two do not (common practice), shares. */
 const KEPT = [0.15, 0.22] as const

@@ -2,7 +2,7 @@ import type { Problem } from '#problem'
 import { type Composition, percent } from '#steel'
 import { type QuenchMedium, type TreatedSteel, shareWindow, treatSteel } from '#metallurgy'
 import type { DoneStep } from '#planner'
-import { ironBased } from './heat-records.ts'
+import { ironBased } from '../heat-records.ts'
 
 /** How the piece was hardened: the last time it was. */
 export interface Hardening {

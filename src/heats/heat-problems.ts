@@ -4,8 +4,8 @@ import { type Composition, percent } from '#steel'
 import type { Shop } from '#shop'
 import type { DoneStep, Plan } from '#planner'
 import { checkOverheating, fires, settleCarbon } from '#metallurgy'
-import { type HardenedSteel, findHardening, windowOf, windowProblems } from './hardening.ts'
-import { fireFor } from './heat-order.ts'
+import { type HardenedSteel, findHardening, windowOf, windowProblems } from './quench/hardening.ts'
+import { fireFor } from './fire/heat-order.ts'
 import { type HeatRecord, ironBased } from './heat-records.ts'
 
 const celsius = (kelvin: number) => `${Math.round(kelvin - 273.15)} °C`

@@ -1,8 +1,8 @@
 import type { Build } from '#billet'
 import { type Composition, type Grade, findGrade, percent } from '#steel'
 import { settleCarbon } from '#metallurgy'
-import { ironBased } from './heat-records.ts'
-import { type Metal, type Ply, meanCarbon } from './metal.ts'
+import { ironBased } from '../heat-records.ts'
+import { type Metal, type Ply, meanCarbon } from '../metal/metal.ts'
 
 /** A value and the lowest and highest to be expected. */
 export interface Ranged {

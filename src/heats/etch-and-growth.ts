@@ -1,10 +1,11 @@
 import type { Composition } from '#steel'
 import { type Billet, flatAxis } from '#billet'
 import { type Estimate, contrastOf, distort, etchRelief } from '#metallurgy'
-import type { Computed } from '../compute-job.ts'
-import type { Ranged } from './layer-records.ts'
-import type { Metal } from './metal.ts'
-import type { SteelRecord, Treat } from './steel-records.ts'
+import type { Plan } from '#planner'
+import type { Shop } from '#shop'
+import type { Ranged } from './layers/layer-records.ts'
+import type { Metal } from './metal/metal.ts'
+import type { SteelRecord, Treat } from './layers/steel-records.ts'
 
 export interface EtchPair {
   readonly steels: readonly [string, string]
@@ -47,14 +48,15 @@ function flatOf({ build }: Billet): string | undefined {
 
 export function etchPairs(
   steels: readonly SteelRecord[],
-  { plan, job }: Computed,
+  plan: Plan,
+  shop: Shop,
   compositionOf: (steel: string) => Composition,
 ): EtchPair[] {
   const etched = plan.steps.find((s) => s.operation.name === 'etch')
   if (!etched) return []
   const hard = ['hardened', 'tempered'].includes(plan.finished.temper)
   const condition = hard ? 'hardened' : 'soft'
-  const wanted = (etched.values.depth as number | undefined) ?? job.shop.etchDepth
+  const wanted = (etched.values.depth as number | undefined) ?? shop.etchDepth
   const water = etched.values.water as number
   const byName = new Map(
     steels.map((s) => [s.steel, { ...compositionOf(s.steel), C: s.carbon.value }]),

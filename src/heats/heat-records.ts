@@ -12,8 +12,8 @@ import {
   heatColour,
 } from '#metallurgy'
 import type { HeatDone, PlanFollowed, StepFollowed } from './follow-plan.ts'
-import { burntIn, factorOf } from './model-scale.ts'
-import { type Metal, meanCarbon } from './metal.ts'
+import { burntIn, factorOf } from './fire/model-scale.ts'
+import { type Metal, meanCarbon } from './metal/metal.ts'
 
 /** One steel of a bar at one moment. */
 export interface SteelState {

@@ -1,7 +1,8 @@
 import type { Problem } from '#problem'
-import { type Composition, findGrade } from '#steel'
+import { type Composition, type Grade, findGrade } from '#steel'
 import { temperChart } from '#metallurgy'
-import { type Computed, compositionsFor } from '../compute-job.ts'
+import type { Smithy } from '#operations'
+import type { Plan } from '#planner'
 import { cautionsOf, rangeProblems } from './cautions.ts'
 import { type EtchPair, type Growth, etchPairs, growthOf } from './etch-and-growth.ts'
 import { type FollowOptions, followPlan, unlike } from './follow-plan.ts'
@@ -14,23 +15,22 @@ import {
   hardensByRule,
   windowOf,
   windowProblems,
-} from './hardening.ts'
+} from './quench/hardening.ts'
 import { heatProblems } from './heat-problems.ts'
 import { type HeatRecord, heatRecords } from './heat-records.ts'
-import { type Ranged, layerClasses } from './layer-records.ts'
-import { type QuenchAdvice, adviseQuench } from './quench-advice.ts'
+import { type Ranged, layerClasses } from './layers/layer-records.ts'
+import { type QuenchAdvice, adviseQuench } from './quench/quench-advice.ts'
 import { type BarJoint, type WeldLine, barJoints, skinLeft, weldLines } from './skin-and-lines.ts'
-import { smithyOf } from './smithy.ts'
 import {
   type LayerRecord,
   type SteelRecord,
   cached,
   hardnessOf,
   steelRecords,
-} from './steel-records.ts'
-import { type Profile, profilesOf } from './profiles.ts'
+} from './layers/steel-records.ts'
+import { type Profile, profilesOf } from './metal/profiles.ts'
 
-/** What the heats of a job leave. */
+/** What the heats of a plan leave. */
 export interface Treated {
   readonly heats: readonly HeatRecord[]
   readonly layers: readonly LayerRecord[]
@@ -62,12 +62,18 @@ export interface Treated {
   readonly outOfRange: readonly Problem[]
 }
 
-/** Follows the metal of a worked-out job through every heat and says what is left. Never throws but when stopped. */
-export function treatJob(computed: Computed, options: FollowOptions = {}): Treated {
-  const { job, plan } = computed
-  const compositions = compositionsFor(job.steels)
-  const compositionOf = (steel: string): Composition => compositions[steel] ?? {}
-  const smithy = smithyOf(job, computed.densities, compositions, computed.solid)
+/**
+ * Follows the metal of a plan through every heat and says what is left. `smithy` is the one the plan
+ * was made in, with the composition of every steel; `own` are the smith's grades beside those of the
+ * program. Never throws but when stopped.
+ */
+export function treatPlan(
+  plan: Plan,
+  smithy: Smithy,
+  own: readonly Grade[] = [],
+  options: FollowOptions = {},
+): Treated {
+  const compositionOf = (steel: string): Composition => smithy.compositions?.[steel] ?? {}
   const followed = followPlan(plan, smithy, compositionOf, options)
   const metal = followed.steps.at(-1)?.metal ?? []
   const { build } = plan.finished
@@ -83,13 +89,11 @@ export function treatJob(computed: Computed, options: FollowOptions = {}): Treat
       : undefined,
   )
   const heat = hardening?.temperature ?? 0
-  const measuredOn = (steel: string) => findGrade(steel, job.steels).ok?.asQuenched
-  const layers = layerClasses(metal, build, compositionOf, job.steels).map(
-    (layer): LayerRecord => ({
-      ...layer,
-      ...hardnessOf(layer, treat, heat, measuredOn(layer.steel)),
-    }),
-  )
+  const measuredOn = (steel: string) => findGrade(steel, own).ok?.asQuenched
+  const layers = layerClasses(metal, build, compositionOf, own).map((layer): LayerRecord => ({
+    ...layer,
+    ...hardnessOf(layer, treat, heat, measuredOn(layer.steel)),
+  }))
   const steels = steelRecords(layers, treat, heat, measuredOn)
   const window = windowOf(
     steels.map(({ steel, bar, carbon }) => ({ steel, bar, carbon: carbon.value })),
@@ -123,7 +127,7 @@ export function treatJob(computed: Computed, options: FollowOptions = {}): Treat
     })),
     profiles: profilesOf(metal),
     growth: hardening && growthOf(metal, plan.finished, treat),
-    etch: etchPairs(steels, computed, compositionOf),
+    etch: etchPairs(steels, plan, smithy.shop, compositionOf),
     skin: skinLeft(followed.steps, smithy.shop),
     lines: weldLines(followed.steps, smithy.shop),
     joints: barJoints(followed.steps, compositionOf),

@@ -1,8 +1,8 @@
 import type { Composition } from '#steel'
 import type { QuenchMedium } from '#metallurgy'
 import { type Hardening, hardenSteel } from './hardening.ts'
-import type { Ranged } from './layer-records.ts'
-import type { SteelRecord } from './steel-records.ts'
+import type { Ranged } from '../layers/layer-records.ts'
+import type { SteelRecord } from '../layers/steel-records.ts'
 
 export interface QuenchAdvice {
   /** As the job says it. */

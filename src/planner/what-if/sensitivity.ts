@@ -72,6 +72,8 @@ export function slopeOf(
   })
   if (!far || !near) return undefined
   const steel = near.slope + (near.slope - far.slope) / 3
-  const apart = Math.abs(near.slope - far.slope) > ONE_SLOPE * Math.abs(steel) + 1e-9
+  // A slope too small to move the steel by a millionth is rounding.
+  const nothing = (1e-6 * now.steel) / Math.abs(lever.value)
+  const apart = Math.abs(near.slope - far.slope) > ONE_SLOPE * Math.abs(steel) + nothing
   return { steel, stepsNearby: far.heats || near.heats || apart }
 }

@@ -107,7 +107,7 @@ function shape(all: Gathered, from: Billet, to: Billet, onCorner: boolean): void
   all.beyond += level.beyond ?? 0
 }
 
-/** Sticking friction on hot dies; the greatest bulge drawn: 0.3 is a strong one (trade lore, no source). */
+/** Sticking friction on hot dies; the greatest bulge drawn: 0.3 is a strong one (common practice, no source). */
 const STICKS = 1
 const MOST_BULGE = 0.3
 /** Height over width from which a bar is tall: its sides bulge as it is pressed. */

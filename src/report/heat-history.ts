@@ -72,7 +72,7 @@ function oneHeat(h: HeatRecord, say: Say, ink: Ink, columns: number): string[] {
         c.highest - c.lowest > 0.005 ? ` (${c.lowest.toFixed(3)} to ${c.highest.toFixed(3)})` : ''
       return `carbon after the step: ${c.steel} of "${c.bar}" ${c.carbon.toFixed(3)} %${spread}`
     }),
-    ...nearness(h),
+    ...nearness(h).map((line) => retell(line, say)),
     ...h.cautions,
   ]
   return [
@@ -108,7 +108,7 @@ function nearness({ nearness }: HeatRecord): string[] {
     .filter((n) => n.verdict !== 'safe')
     .map(
       (n) =>
-        `${n.steel} with ${n.carbon.toFixed(2)} % carbon: ${n.verdict === 'hot' ? 'above the table’s highest forging heat, keep it short' : n.verdict}; ${Math.round(n.margin)} °C under its solidus`,
+        `${n.steel} with ${n.carbon.toFixed(2)} % carbon: ${n.verdict === 'hot' ? 'above the table’s highest forging heat, keep it short' : n.verdict}; ${Math.round(n.margin)} °C below its solidus`,
     )
 }
 

@@ -1,39 +1,37 @@
 import { availableParallelism } from 'node:os'
 import { Worker } from 'node:worker_threads'
 import type { Result } from '#problem'
-import { type Drawn, type LikelyRange, rangeOf } from '#job'
+import { type Drawn, type Job, type LikelyRange, drawerOfJob, rangeOf, writeJob } from '#job'
+import { type DrawShare, drawParts } from './draw-parts.ts'
 
-/** One thread's share of the makings. */
-export interface DrawShare {
-  readonly text: string
-  readonly from: number
-  readonly count: number
-  readonly longer: number
-}
-
-/** Fewer makings than this are not worth another thread. */
-const WORTH_A_THREAD = 1500
+/** Fewer makings than this are drawn before another thread has begun. */
+const WORTH_A_THREAD = 3000
 
 /** Draws the makings of a job on every core; the numbers are the same on one. */
 export async function drawOnAllCores(
-  text: string,
+  job: Job,
   draws: number,
   longer: number,
   signal: AbortSignal,
 ): Promise<Result<LikelyRange>> {
-  const threads = Math.max(1, Math.min(availableParallelism(), Math.floor(draws / WORTH_A_THREAD)))
-  const each = Math.ceil(draws / threads)
-  const shares = Array.from({ length: threads }, (_, i) => {
-    const from = i * each
-    return { text, from, count: Math.min(each, draws - from), longer }
-  })
-  const parts = await Promise.all(shares.map((share) => drawInThread(share, signal)))
-  const failed = parts.find((part) => part.problems)
-  if (failed?.problems) return { problems: failed.problems }
-  return { ok: rangeOf(parts.map((part) => part.ok as Drawn)) }
+  const next = new SharedArrayBuffer(4)
+  const share: DrawShare = { text: writeJob(job.written), draws, longer, next }
+  const others = Math.min(availableParallelism() - 1, Math.floor(draws / WORTH_A_THREAD))
+  const crew = Array.from({ length: Math.max(0, others) }, () => drawInThread(share, signal))
+  // A thread that is stopped while this one still draws is heard of below, not before.
+  for (const one of crew) one.catch(() => undefined)
+  const draw = drawerOfJob(job)
+  if (draw.problems) {
+    // The others find the same and come back with nothing.
+    await Promise.allSettled(crew)
+    return draw
+  }
+  const own = await drawParts(draw.ok, share, signal)
+  const parts = [...own, ...(await Promise.all(crew)).flat()]
+  return { ok: rangeOf(parts) }
 }
 
-function drawInThread(share: DrawShare, signal: AbortSignal): Promise<Result<Drawn>> {
+function drawInThread(share: DrawShare, signal: AbortSignal): Promise<readonly Drawn[]> {
   return new Promise((resolve, reject) => {
     const worker = new Worker(new URL('./draw-worker.ts', import.meta.url), { workerData: share })
     const stop = () => void worker.terminate()
@@ -42,7 +40,7 @@ function drawInThread(share: DrawShare, signal: AbortSignal): Promise<Result<Dra
     worker.once('error', reject)
     worker.once('exit', () => {
       signal.removeEventListener('abort', stop)
-      reject(new Error('stopped'))
+      reject(new Error('a thread stopped before it was done'))
     })
   })
 }

@@ -1,8 +1,8 @@
 import { parentPort, workerData } from 'node:worker_threads'
-import { drawsOfJob, readJob } from '#job'
-import type { DrawShare } from './draw-crew.ts'
+import { drawerOfJob, readJob } from '#job'
+import { type DrawShare, drawParts } from './draw-parts.ts'
 
-const { text, from, count, longer } = workerData as DrawShare
-const job = readJob(text)
-const drawn = job.problems ? job : drawsOfJob(job.ok, { from, count, longer })
-parentPort?.postMessage(drawn)
+const share = workerData as DrawShare
+const job = readJob(share.text)
+const draw = job.problems ? job : drawerOfJob(job.ok)
+parentPort?.postMessage(draw.ok ? await drawParts(draw.ok, share) : [])

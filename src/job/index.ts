@@ -52,7 +52,13 @@ export {
   type SuggestedRoutes,
   suggestForJob,
 } from './planning/suggest.ts'
-export { USUAL_DRAWS, allowanceOfJob, drawsOfJob, rangeOfJob } from './planning/range.ts'
+export {
+  type Drawer,
+  USUAL_DRAWS,
+  allowanceOfJob,
+  drawerOfJob,
+  rangeOfJob,
+} from './planning/range.ts'
 export {
   type Priced,
   type RemnantUse,

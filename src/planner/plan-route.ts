@@ -14,8 +14,16 @@ const MOST_TRIES = 24
 /** Two rounds that differ by less than this agree, relative. */
 const SETTLED = 1e-13
 
+/** The last plan's lengths are begun with a little longer: too short for its crops a bar tells nothing. */
+const A_LITTLE_LONGER = 1.02
+
 export interface PlanningOptions {
   readonly signal?: AbortSignal
+  /**
+   * Lengths to begin with, by place and name (`bars.core[0].length`): those of the plan before the
+   * last edit. The rounds then begin near their end; they settle on the same lengths, to 1e-13.
+   */
+  readonly start?: Readonly<Record<string, number>>
 }
 
 type Values = Readonly<Record<string, unknown>>
@@ -107,7 +115,7 @@ function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Pl
   const sizing = route.measured.some((m) => m.mass !== undefined)
     ? smithy
     : { ...smithy, densities: UNWEIGHED }
-  let guess: Guess = new Map(all.map((step) => [step.at, firstGuess(step)]))
+  let guess: Guess = new Map(all.map((step) => [step.at, firstGuess(step, options.start)]))
   let longest: Guess | undefined
   let last: Shot | undefined
   /** Share of the way back to the last guess that worked; less of it the nearer the answer is. */
@@ -161,10 +169,13 @@ function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Pl
 }
 
 /** Numbers left free start long: a bar too short for its own crops would tell nothing. */
-function firstGuess(step: PlannedStep): Values {
+function firstGuess(step: PlannedStep, start: PlanningOptions['start']): Values {
   const values: Record<string, unknown> = { ...step.values }
-  for (const { name, side } of step.free)
-    if (side === 'length') values[name] = Math.max(values[name] as number, 1)
+  for (const { name, side } of step.free) {
+    const last = start?.[`${step.at}.${name}`]
+    if (last !== undefined) values[name] = last * A_LITTLE_LONGER
+    else if (side === 'length') values[name] = Math.max(values[name] as number, 1)
+  }
   return values
 }
 

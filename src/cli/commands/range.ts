@@ -1,5 +1,5 @@
 import { readQuantity } from '#units'
-import { USUAL_DRAWS, allowanceOfJob, sensitivitiesOfJob, writeJob } from '#job'
+import { USUAL_DRAWS, allowanceOfJob, sensitivitiesOfJob } from '#job'
 import { type CardUnits, problemsText, rangeText, sensitivityText } from '#report'
 import { BadUsage, type Command, one, text } from '../command.ts'
 import { drawOnAllCores } from '../draw-crew.ts'
@@ -37,7 +37,7 @@ export const range: Command = {
       return 1
     }
     const longer = share(text(given, 'longer'), 'longer') ?? 0
-    const found = await drawOnAllCores(writeJob(job.ok.written), draws, longer, terminal.signal)
+    const found = await drawOnAllCores(job.ok, draws, longer, terminal.signal)
     if (found.problems) {
       terminal.error(`${problemsText(found.problems, terminal.ink)}\n`)
       return 1

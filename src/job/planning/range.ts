@@ -32,23 +32,26 @@ function planned(job: Job): Result<{ readonly plan: Plan; readonly smithy: Smith
   return plan.problems ? plan : ok({ plan: plan.ok, smithy: smithy.ok })
 }
 
-/** Some of the makings of a job: whoever draws which, together they are the same. */
-export function drawsOfJob(job: Job, order: Omit<DrawOrder, 'seed'>): Result<Drawn> {
+/** Draws some of the makings of a job: whoever draws which, together they are the same. */
+export type Drawer = (order: Omit<DrawOrder, 'seed'>) => Drawn
+
+/** Plans a job once, to be made over and over. */
+export function drawerOfJob(job: Job): Result<Drawer> {
   const at = planned(job)
   if (at.problems) return at
-  return ok(drawPlan(at.ok.plan, at.ok.smithy, job.tolerances, { ...order, seed: job.seed }))
+  const { plan, smithy } = at.ok
+  return ok((order) => drawPlan(plan, smithy, job.tolerances, { ...order, seed: job.seed }))
 }
 
 /** How a job is likely to turn out in this shop, in one thread. */
 export function rangeOfJob(job: Job, order: RangeOrder = {}): Result<LikelyRange> {
-  const at = planned(job)
-  if (at.problems) return at
+  const draw = drawerOfJob(job)
+  if (draw.problems) return draw
   const count = order.draws ?? USUAL_DRAWS
   const parts: Drawn[] = []
   for (let from = 0; from < count; from += 1000) {
     order.signal?.throwIfAborted()
-    const some = { seed: job.seed, from, count: Math.min(1000, count - from), longer: order.longer }
-    parts.push(drawPlan(at.ok.plan, at.ok.smithy, job.tolerances, some))
+    parts.push(draw.ok({ from, count: Math.min(1000, count - from), longer: order.longer }))
   }
   return ok(rangeOf(parts))
 }

@@ -20,6 +20,8 @@ export interface DrawOrder {
 
 /** What came of some makings, one number a draw; NaN where the piece came up short before. */
 export interface Drawn {
+  /** Number of the first of them. */
+  readonly from: number
   readonly count: number
   /** Finished mass, kg. */
   readonly mass: Float64Array
@@ -84,6 +86,7 @@ export function drawPlan(
     heats[i] = made.heats
   }
   return {
+    from,
     count,
     mass,
     length,

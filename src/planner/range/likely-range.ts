@@ -30,7 +30,8 @@ export interface LikelyRange {
 }
 
 /** Bands of some draws, however many threads drew them. */
-export function rangeOf(parts: readonly Drawn[]): LikelyRange {
+export function rangeOf(drawn: readonly Drawn[]): LikelyRange {
+  const parts = drawn.toSorted((a, b) => a.from - b.from)
   const draws = parts.reduce((sum, part) => sum + part.count, 0)
   const short = parts.reduce((sum, part) => sum + part.short, 0) / Math.max(1, draws)
   const bands: Partial<Record<'mass' | 'length' | 'lines' | 'spare' | 'heats', Band>> = {}

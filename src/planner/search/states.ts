@@ -83,53 +83,115 @@ export function fronts(choices: Choices, prune = true): readonly Front[] {
   return found
 }
 
-class Level {
-  private readonly found = new Map<number, { front: Front; states: State[] }>()
-  private readonly restacks: number
-  private readonly prune: boolean
+/** Amounts of a state that are weighed. */
+const AMOUNTS = 5
 
-  constructor(restacks: number, prune: boolean) {
-    this.restacks = restacks
-    this.prune = prune
+/** States of one key as they are gathered: plain numbers in rows, so that most are never made objects. */
+class Gathering {
+  private amounts = new Float64Array(16 * AMOUNTS)
+  private readonly kept: { via: Via; slender: number }[] = []
+
+  /** Whether one there is as good; it moves up, since it is likely to be as good as the next one too. */
+  outdone(a: Float64Array): boolean {
+    const { amounts } = this
+    const end = this.kept.length * AMOUNTS
+    for (let r = 0; r < end; r += AMOUNTS) {
+      if (
+        amounts[r] <= a[0] &&
+        amounts[r + 4] <= a[4] &&
+        amounts[r + 2] <= a[2] &&
+        amounts[r + 1] <= a[1] &&
+        amounts[r + 3] <= a[3]
+      ) {
+        if (r > 0) this.swap(r / AMOUNTS, (r / AMOUNTS) >> 1)
+        return true
+      }
+    }
+    return false
   }
 
-  add(times: number, section: number, state: State): void {
-    const key = times * 1000 + section
-    let at = this.found.get(key)
-    if (!at) {
-      const front = { restacks: this.restacks, times, section, states: [] }
-      this.found.set(key, (at = { front, states: [] }))
+  /** Adds a state; with `prune` those it is as good as go. */
+  add(a: Float64Array, state: { via: Via; slender: number }, prune: boolean): void {
+    if (prune) this.drop(a)
+    const at = this.kept.length * AMOUNTS
+    if (at === this.amounts.length) {
+      const wider = new Float64Array(2 * at)
+      wider.set(this.amounts)
+      this.amounts = wider
     }
-    if (this.prune) keep(at.states, state)
-    else at.states.push(state)
+    this.amounts.set(a, at)
+    this.kept.push(state)
+  }
+
+  states(): State[] {
+    return this.kept.map(({ via, slender }, k) => {
+      const [length, outer, heats, hands, creep] = this.amounts.subarray(k * AMOUNTS)
+      return { length, outer, heats, hands, creep, via, slender }
+    })
+  }
+
+  private drop(a: Float64Array): void {
+    const { amounts, kept } = this
+    let left = 0
+    for (let k = 0; k < kept.length; k++) {
+      const r = k * AMOUNTS
+      const worse =
+        a[0] <= amounts[r] &&
+        a[4] <= amounts[r + 4] &&
+        a[2] <= amounts[r + 2] &&
+        a[1] <= amounts[r + 1] &&
+        a[3] <= amounts[r + 3]
+      if (worse) continue
+      if (left !== k) {
+        amounts.copyWithin(left * AMOUNTS, r, r + AMOUNTS)
+        kept[left] = kept[k]
+      }
+      left++
+    }
+    kept.length = left
+  }
+
+  private swap(i: number, j: number): void {
+    const { amounts, kept } = this
+    for (let k = 0; k < AMOUNTS; k++) {
+      const one = amounts[i * AMOUNTS + k]
+      amounts[i * AMOUNTS + k] = amounts[j * AMOUNTS + k]
+      amounts[j * AMOUNTS + k] = one
+    }
+    ;[kept[i], kept[j]] = [kept[j], kept[i]]
+  }
+}
+
+class Level {
+  private readonly found = new Map<number, Gathering>()
+  private readonly restacks: number
+
+  constructor(restacks: number) {
+    this.restacks = restacks
+  }
+
+  at(times: number, section: number): Gathering {
+    const key = times * 1000 + section
+    const known = this.found.get(key)
+    if (known) return known
+    const made = new Gathering()
+    this.found.set(key, made)
+    return made
   }
 
   fronts(): Front[] {
-    return [...this.found.values()].map(({ front, states }) => ({ ...front, states }))
+    const { restacks } = this
+    return [...this.found].flatMap(([key, gathering]) => {
+      const [times, section] = [Math.floor(key / 1000), key % 1000]
+      const states = gathering.states()
+      return states.length > 0 ? [{ restacks, times, section, states }] : []
+    })
   }
 }
 
-/** Adds a state unless one there is as good; drops those it is as good as. */
-function keep(states: State[], state: State): void {
-  for (const other of states) if (asGood(other, state)) return
-  let kept = 0
-  for (const other of states) if (!asGood(state, other)) states[kept++] = other
-  states.length = kept
-  states.push(state)
-}
-
-function asGood(a: State, b: State): boolean {
-  return (
-    a.length <= b.length &&
-    a.heats <= b.heats &&
-    a.outer <= b.outer &&
-    a.hands <= b.hands &&
-    a.creep <= b.creep
-  )
-}
-
 function ends({ last, pieces, limits, layers }: Choices, prune: boolean): Front[] {
-  const level = new Level(1, prune)
+  const level = new Level(1)
+  const amounts = new Float64Array(AMOUNTS)
   last.forEach((row, section) =>
     row.forEach((ending, p) => {
       if (!ending || 2 * pieces[p] > layers) return
@@ -137,16 +199,15 @@ function ends({ last, pieces, limits, layers }: Choices, prune: boolean): Front[
       if (passage.tallest > limits.opening) return
       const needs = (length + passage.length.loses) / passage.length.grows
       if (needs > limits.bar) return
-      const state: State = {
-        length: needs,
-        outer: passage.outer.loses / passage.outer.grows,
-        heats: heats + passage.heats,
-        hands: hands + passage.hands,
-        creep: passage.creep,
-        via: { section, pieces: pieces[p] },
-        slender: (passage.tallest * pieces[p]) / needs,
-      }
-      level.add(pieces[p], section, state)
+      amounts[0] = needs
+      amounts[1] = passage.outer.loses / passage.outer.grows
+      amounts[2] = heats + passage.heats
+      amounts[3] = hands + passage.hands
+      amounts[4] = passage.creep
+      const to = level.at(pieces[p], section)
+      if (prune && to.outdone(amounts)) return
+      const slender = (passage.tallest * pieces[p]) / needs
+      to.add(amounts, { via: { section, pieces: pieces[p] }, slender }, prune)
     }),
   )
   return level.fronts()
@@ -158,7 +219,8 @@ function earlier(
   restacks: number,
   prune: boolean,
 ): Front[] {
-  const level = new Level(restacks, prune)
+  const level = new Level(restacks)
+  const amounts = new Float64Array(AMOUNTS)
   for (const front of after) {
     const layersHere = 1 / front.times ** 2
     for (let section = 0; section < middle.length; section++) {
@@ -167,18 +229,18 @@ function earlier(
         const times = front.times * pieces[p]
         if (!passage || passage.tallest > limits.opening || 2 * times > layers) continue
         const { length, outer, heats, hands, creep } = passage
+        const to = level.at(times, section)
         for (const then of front.states) {
           const needs = (then.length + length.loses) / length.grows
           if (needs > limits.bar) continue
-          level.add(times, section, {
-            length: needs,
-            outer: (then.outer + outer.loses) / outer.grows,
-            heats: then.heats + heats,
-            hands: then.hands + hands,
-            creep: then.creep + creep * layersHere,
-            via: { section, pieces: pieces[p], then },
-            slender: Math.max(then.slender, (passage.tallest * pieces[p]) / needs),
-          })
+          amounts[0] = needs
+          amounts[1] = (then.outer + outer.loses) / outer.grows
+          amounts[2] = then.heats + heats
+          amounts[3] = then.hands + hands
+          amounts[4] = then.creep + creep * layersHere
+          if (prune && to.outdone(amounts)) continue
+          const slender = Math.max(then.slender, (passage.tallest * pieces[p]) / needs)
+          to.add(amounts, { via: { section, pieces: pieces[p], then }, slender }, prune)
         }
       }
     }

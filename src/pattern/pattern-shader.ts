@@ -1,4 +1,4 @@
-import { type ShaderText, type TailStage, shaderText } from '#warp'
+import { type ShaderText, type TailStage, type Warp, shaderText } from '#warp'
 import { bendStage } from './bend-reader.ts'
 import { layerStage, meanStage } from './coverage-stage.ts'
 import { NEAR } from './mean-reader.ts'
@@ -7,25 +7,28 @@ import { type Weights, weighingsOf } from './tracer.ts'
 import type { Weighing } from './weighing.ts'
 
 /**
- * The whole tree of a pattern as text for a graphics card, made of the same graphs as the tracer's kernels.
+ * The whole tree of a pattern as text for a graphics card, made of the same graphs as the tracer's kernels and cut, as
+ * those are, into stages none of which is long: a card is given them one after another. Each stage's text has
+ * `void NAMEStep(inout vec3 p, inout vec3 u, inout vec3 v, inout vec3 w, inout float at, inout float way, inout float
+ * seam)`: the place, how it changes along two directions (a pixel's sides) or three (w is left alone with two), and
+ * which stage comes next, from 0. Done, `at` is −1 where there is no metal, else −2 less the number of the stack; then
+ * with 2 directions p is the layer coordinate and its runs along u and v (cells), with 3 the place in the stack (m).
  *
- * With 2 directions, `void NAMETrace(vec3 place, vec3 u, vec3 v, out vec4 trace, out float seam)` follows a pixel and
- * its two sides: trace = layer coordinate, its runs along u and v (cells), number of the stack or −1 for no metal;
- * `void NAMEMeans(vec4 trace, out float means[COUNT])` gives the mean of each weight over it; `float NAMEBend(vec3
- * own, vec3 left, vec3 up, bool across)` is above 0 where a pixel and its left (across) or upper neighbour do not lie
- * on one straight run. With 3 directions, `void NAMEMove(vec3 place, out vec4 origin, out mat3 rates)` gives the place
- * in the stack (m) with the stack's number, and by columns how it changes along x, y and z.
+ * `measure` has, with 2 directions, `void NAMEMeans(vec3 layer, float stack, out float means[COUNT])`: the mean of
+ * each weight over such a pixel; and `float NAMEBend(vec3 own, vec3 other, bool across)`: above 0 where a pixel and
+ * its left (across), or a pixel and its upper neighbour do not lie on one straight run.
  *
- * The text needs `precision highp float; precision highp sampler2D; precision highp int;` before it.
+ * All text needs `precision highp float; precision highp sampler2D; precision highp int;` and `uniform sampler2D
+ * NAMETables;` before it.
  */
 export interface PatternShader {
-  readonly text: string
-  /** By the names of `uniform vec4 …[]`. */
+  readonly stages: readonly string[]
+  readonly measure: string
+  /** By the names of `uniform vec4 …[]`; the texts have them each where it is used. */
   readonly numbers: Readonly<Record<string, Float32Array>>
-  /** For `uniform sampler2D NAMETables`: R32F, `tableWidth` wide. */
+  /** For `NAMETables`: R32F, `tableWidth` wide. */
   readonly tables: Float32Array
   readonly tableWidth: number
-  readonly stacks: number
 }
 
 export interface PatternShaderOptions {
@@ -35,58 +38,98 @@ export interface PatternShaderOptions {
   readonly weights?: readonly Weights[]
 }
 
+/** Lines of arithmetic in a stage after which the next is begun: short enough for any driver to compile. */
+const LONGEST = 1600
+
 export function patternShader(origin: Origin, options: PatternShaderOptions): PatternShader {
   const { name, directions, weights = [] } = options
   const stacks = stacksOf(origin)
   const parts = new Parts(name)
-  const knots = inOrder(fuse(origin))
-  const blocks = knots.map((run, k) => {
-    const { end } = run
-    const own = end.kind === 'stack' ? weighingsOf(end, [{}])[0]! : undefined
-    const tail = own && directions === 2 ? layerStage(own) : undefined
-    const chain = parts.add(`${name}Run${k}`, run, directions, tail)
-    const lines = [callOf(chain, directions)]
-    if (end.kind === 'stack') lines.push(...leaf(stacks.indexOf(end), directions))
-    else lines.push(...splitLines(end, chain, directions, knots))
-    return `  if (at == ${k}) {\n${lines.map((l) => `    ${l}`).join('\n')}\n  }`
+  const runs = inOrder(fuse(origin)).map((run) => ({ run, pieces: cutRun(run, directions) }))
+  const firsts = new Map<Run, number>()
+  let count = 0
+  for (const { run, pieces } of runs) {
+    firsts.set(run, count)
+    count += pieces.length
+  }
+  const stages = runs.flatMap(({ run: { end, warps }, pieces }) => {
+    let from = 0
+    return pieces.map((piece, i) => {
+      const own = end.kind === 'stack' && i === pieces.length - 1
+      const tail = own && directions === 2 ? layerStage(weighingsOf(end, [{}])[0]!) : undefined
+      const chain = parts.add(`${name}Run${parts.count}`, piece, directions, tail)
+      const lines = [callOf(chain, directions)]
+      const to = (run: Run) => firsts.get(run)!
+      if (end.kind === 'split' && decides(end, warps, from, piece))
+        lines.push(...wayLines(end, chain, to))
+      if (own) {
+        if (directions === 2) lines.push('p = vec3(layer, alongU, alongV);')
+        lines.push(`at = ${float(-2 - stacks.indexOf(end))};`)
+      } else if (i < pieces.length - 1) lines.push('at += 1.0;')
+      else if (end.kind === 'split') lines.push(...seamsAt(end), 'at = way;')
+      from += piece.length
+      const head = `void ${name}Step(inout vec3 p, inout vec3 u, inout vec3 v, inout vec3 w, inout float at, inout float way, inout float seam) {`
+      return [SLAB, chain.text, head, ...lines.map((l) => `  ${l}`), '}', ''].join('\n')
+    })
   })
-  const head =
+  const measure =
     directions === 2
-      ? `void ${name}Trace(vec3 p, vec3 u, vec3 v, out vec4 trace, out float seam) {\n  trace = vec4(0.0, 0.0, 0.0, -1.0);\n  seam = 0.0;`
-      : `void ${name}Move(vec3 p, out vec4 origin, out mat3 rates) {\n  origin = vec4(0.0, 0.0, 0.0, -1.0);\n  rates = mat3(1.0);\n  vec3 u = vec3(1.0, 0.0, 0.0), v = vec3(0.0, 1.0, 0.0), w = vec3(0.0, 0.0, 1.0);`
-  const walk = [head, '  int at = 0;', ...blocks, '}'].join('\n')
-  const means =
-    weights.length === 0
-      ? ''
-      : meansText(
-          name,
-          parts,
-          stacks.map((s) => weighingsOf(s, weights)),
-          weights.length,
-        )
-  const bend = directions === 2 ? bendText(name, parts) : ''
+      ? [
+          ...(weights.length > 0
+            ? [
+                meansText(
+                  name,
+                  parts,
+                  stacks.map((s) => weighingsOf(s, weights)),
+                  weights.length,
+                ),
+              ]
+            : []),
+          bendText(name, parts),
+          '',
+        ].join('\n')
+      : ''
   return {
-    text: [
-      `uniform highp sampler2D ${name}Tables;`,
-      SLAB,
-      ...parts.texts,
-      walk,
-      means,
-      bend,
-      '',
-    ].join('\n'),
+    stages,
+    measure,
     numbers: parts.numbers,
     tables: parts.tables(),
     tableWidth: parts.width,
-    stacks: stacks.length,
   }
+}
+
+/** Lines a warp takes, by its structure: measured once. */
+const sizes = new Map<string, number>()
+
+function linesOf(warp: Warp, directions: 2 | 3): number {
+  const tables = Object.values(warp.tables ?? {}).map((t) => t.length)
+  const key = `${directions} ${warp.kind} ${warp.form ?? ''} ${tables.join(' ')}`
+  const known = sizes.get(key) ?? shaderText([warp], { directions }).text.split('\n').length
+  sizes.set(key, known)
+  return known
+}
+
+/** A run's warps, in pull-back order, in pieces of no more than so many lines; a single longer warp stands alone. */
+function cutRun({ warps }: Run, directions: 2 | 3): readonly (readonly Warp[])[] {
+  const pieces: Warp[][] = [[]]
+  let lines = 0
+  for (const warp of warps) {
+    const more = linesOf(warp, directions)
+    if (lines > 0 && lines + more > LONGEST) {
+      pieces.push([])
+      lines = 0
+    }
+    pieces.at(-1)!.push(warp)
+    lines += more
+  }
+  return pieces
 }
 
 /** Chains of warps with their numbers, and all their tables end to end. */
 class Parts {
-  readonly texts: string[] = []
   readonly numbers: Record<string, Float32Array> = {}
   width = 1024
+  count = 0
   private readonly sampler: string
   private readonly kept: Float32Array[] = []
   private length = 0
@@ -95,21 +138,22 @@ class Parts {
     this.sampler = `${name}Tables`
   }
 
+  /** `piece` in pull-back order. */
   add(
     name: string,
-    run: Pick<Run, 'warps'>,
+    piece: readonly Warp[],
     directions: 0 | 2 | 3,
     tail: TailStage | undefined,
   ): ShaderText {
-    const warps = run.warps.toReversed()
+    const warps = piece.toReversed()
     const shared = { sampler: this.sampler, from: this.length }
     const chain = shaderText(warps, { directions, tail, name, shared })
-    this.texts.push(chain.text)
     this.numbers[`${name}Numbers`] = chain.numbers(warps, { tail })
     const tables = chain.tables(warps, { tail })
     this.kept.push(tables)
     this.length += tables.length
     this.width = chain.tableWidth
+    this.count++
     return chain
   }
 
@@ -140,7 +184,7 @@ function inOrder(root: Run): Run[] {
 
 const RATES = ['u', 'v', 'w']
 
-/** The call of a chain on the walk's variables, its branches and outputs declared. */
+/** The call of a chain on the step's variables, its branches and outputs declared. */
 function callOf(chain: ShaderText, directions: number): string {
   const moving = 3 + 3 * directions
   const names = chain.parameters.map((parameter, i) => {
@@ -154,38 +198,37 @@ function callOf(chain: ShaderText, directions: number): string {
   return `${outs}${call}(${names.join(', ')});`
 }
 
-function leaf(stack: number, directions: 2 | 3): string[] {
-  return directions === 2
-    ? [`trace = vec4(layer, alongU, alongV, ${stack}.0);`, 'at = -1;']
-    : [`origin = vec4(p, ${stack}.0);`, 'rates = mat3(u, v, w);', 'at = -1;']
+/** Welded skins are looked for where the run ends. */
+function seamsAt(split: Split): string[] {
+  return split.seams.map(
+    ({ axis, at, depth }) =>
+      `seam = 1.0 - (1.0 - seam) * (1.0 - patternSlab(p.${axis} - ${float(at)}, u.${axis}, v.${axis}, ${float(depth)}));`,
+  )
+}
+/** Whether a piece holds the warp whose branch decides; where none does, the first piece settles the way. */
+function decides(
+  split: Split,
+  warps: readonly Warp[],
+  from: number,
+  piece: readonly Warp[],
+): boolean {
+  const at = warps.length === 0 || split.warp < 0 ? 0 : split.warp
+  return at >= from && at < from + Math.max(piece.length, 1)
 }
 
-function splitLines(
-  split: Split,
-  chain: ShaderText,
-  directions: 2 | 3,
-  knots: readonly Run[],
-): string[] {
-  const lines: string[] = []
-  if (directions === 2)
-    for (const { axis, at, depth } of split.seams)
-      lines.push(
-        `{ float s = patternSlab(p.${axis} - ${float(at)}, u.${axis}, v.${axis}, ${float(depth)});` +
-          ' seam = 1.0 - (1.0 - seam) * (1.0 - s); }',
-      )
-  const to = (way: number) => (way < 0 ? -1 : knots.indexOf(split.ways[way]!))
-  // Branches are outputs of the chain in the order its maps are applied; the last decides.
-  const branching = chain.parameters.filter((p) => p.startsWith('branch'))
+/** Which run comes after this one. */
+function wayLines(split: Split, chain: ShaderText, first: (run: Run) => number): string[] {
+  const to = (way: number) => float(way < 0 ? -1 : first(split.ways[way]!))
   const list = split.branches ?? [0]
-  if (split.warp < 0 || branching.length === 0) return [...lines, `at = ${to(list[0] ?? 0)};`]
-  const branch = branching.at(-1)!
-  lines.push(`int way = ${to(list[0] ?? 0)};`)
-  // Runs of branches that lead the same way are told by one comparison each.
+  // Branches are outputs of the chain in the order its maps are applied; of the run's, the last decides.
+  const branch = chain.parameters.filter((p) => p.startsWith('branch')).at(-1)
+  const lines = [`way = ${to(list[0] ?? 0)};`]
+  if (split.warp < 0 || branch === undefined) return lines
+  // Branches in a row that lead the same way take one comparison.
   for (let b = 1; b < list.length; b++)
     if (list[b] !== list[b - 1])
       lines.push(`if (${branch} > ${float(b - 0.5)}) way = ${to(list[b]!)};`)
-  lines.push(`if (${branch} < -0.5) way = ${split.below === undefined ? -1 : to(split.below)};`)
-  lines.push('at = way;')
+  lines.push(`if (${branch} < -0.5) way = ${to(split.below ?? -1)};`)
   return lines
 }
 
@@ -197,29 +240,34 @@ function meansText(
   count: number,
 ): string {
   const outs = Array.from({ length: count }, (_, i) => `means[${i}]`).join(', ')
+  const texts: string[] = []
   const calls = stacks.map((weighings, s) => {
     const [near, far] = (['near', 'far'] as const).map((reach) => {
       const own = `${name}${reach === 'near' ? 'Near' : 'Far'}${s}`
-      parts.add(own, { warps: [] }, 0, meanStage(weighings, 'f32', reach))
+      texts.push(parts.add(own, [], 0, meanStage(weighings, 'f32', reach)).text)
       return `${own}(l, a, b, ${outs});`
     })
-    return `  if (t.w == ${s}.0) {\n    if (abs(a) + abs(b) <= ${float(NEAR)}) ${near!}\n    else ${far!}\n  }`
+    return `  if (stack == ${float(s)}) {\n    if (abs(a) + abs(b) <= ${float(NEAR)}) ${near!}\n    else ${far!}\n  }`
   })
   return [
-    `void ${name}Means(vec4 t, out float means[${count}]) {`,
+    ...texts,
+    `void ${name}Means(vec3 layer, float stack, out float means[${count}]) {`,
     `  for (int i = 0; i < ${count}; i++) means[i] = 0.0;`,
-    '  float l = t.x, a = t.y, b = t.z;',
+    '  float l = layer.x, a = layer.y, b = layer.z;',
     ...calls,
     '}',
   ].join('\n')
 }
 
 function bendText(name: string, parts: Parts): string {
-  parts.add(`${name}Bends`, { warps: [] }, 2, bendStage())
+  const bends = parts.add(`${name}Bends`, [], 2, bendStage())
   return [
-    `float ${name}Bend(vec3 own, vec3 left, vec3 up, bool across) {`,
+    bends.text,
+    `float ${name}Bend(vec3 own, vec3 other, bool across) {`,
+    '  float x = own.x, y = own.y, z = own.z;',
+    '  vec3 left = other, up = other;',
     '  float toLeft, toUp;',
-    `  ${name}Bends(own.x, own.y, own.z, left.x, left.y, left.z, up.x, up.y, up.z, toLeft, toUp);`,
+    `  ${name}Bends(x, y, z, left.x, left.y, left.z, up.x, up.y, up.z, toLeft, toUp);`,
     '  return across ? toLeft : toUp;',
     '}',
   ].join('\n')

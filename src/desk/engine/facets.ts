@@ -2,9 +2,10 @@
 export interface Facets {
   /** m. */
   readonly positions: Float32Array<ArrayBuffer>
-  /** Unit vectors, 32767 for 1, four numbers a corner: smooth, and the facet's own. */
+  /** Smooth unit vectors, 32767 for 1, four numbers a corner. */
   readonly normals: Int16Array<ArrayBuffer>
-  readonly planes: Int16Array<ArrayBuffer>
+  /** The facet's own, three numbers a corner: places are reckoned from it, and layers may lie nearly along it. */
+  readonly planes: Float32Array<ArrayBuffer>
 }
 
 type Vector = readonly [number, number, number]
@@ -18,12 +19,7 @@ export function cutFacets(
   const corners = triangles.length
   const at = new Float32Array(3 * corners)
   const normals = new Int16Array(4 * corners)
-  const planes = new Int16Array(4 * corners)
-  const put = (to: Int16Array, corner: number, x: number, y: number, z: number) => {
-    to[4 * corner] = Math.round(32767 * x)
-    to[4 * corner + 1] = Math.round(32767 * y)
-    to[4 * corner + 2] = Math.round(32767 * z)
-  }
+  const planes = new Float32Array(3 * corners)
   for (let i = 0; i < corners; i += 3) {
     const [a, b, c] = [3 * triangles[i], 3 * triangles[i + 1], 3 * triangles[i + 2]]
     for (let k = 0; k < 3; k++) {
@@ -35,10 +31,9 @@ export function cutFacets(
     const [vx, vy, vz] = [0, 1, 2].map((k) => positions[c + k] - positions[a + k])
     const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx]
     const over = 1 / (Math.hypot(x, y, z) || 1)
-    for (let k = 0; k < 3; k++) {
-      put(planes, i + k, x * over, y * over, z * over)
-      const n = 3 * (i + k)
-      put(normals, i + k, smooth[n], smooth[n + 1], smooth[n + 2])
+    for (let k = i; k < i + 3; k++) {
+      planes.set([x * over, y * over, z * over], 3 * k)
+      for (let c = 0; c < 3; c++) normals[4 * k + c] = Math.round(32767 * smooth[3 * k + c])
     }
   }
   return { positions: at, normals, planes }

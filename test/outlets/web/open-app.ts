@@ -19,21 +19,25 @@ export interface OpenApp {
   close(): Promise<void>
 }
 
-export async function openApp(): Promise<OpenApp> {
+const quiet = [
+  '--no-sandbox',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+]
+/** A browser whose graphics card is played by the processor. */
+export const softwareCard = [...quiet, '--use-angle=swiftshader', '--enable-unsafe-swiftshader']
+
+export async function openApp(args: readonly string[] = quiet): Promise<OpenApp> {
   if (!existsSync(at('dist/web/index.html')))
     throw new Error('the app is not built: node scripts/set-up.mjs --app')
   const folder = mkdtempSync(join(tmpdir(), 'billetwright-app-'))
   const server = await serve({ port: 0, dataDir: folder })
   const browser = await chromium.launch({
     executablePath: browserPath(),
-    args: [
-      '--no-sandbox',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
+    args: [...args],
   })
   const faults: string[] = []
   return {
@@ -72,7 +76,7 @@ async function openPage(
 }
 
 /** The browser that set-up found, else the usual place. */
-function browserPath(): string {
+export function browserPath(): string {
   const found = at('.setup/browser.json')
   if (!existsSync(found)) return '/usr/bin/chromium'
   return (JSON.parse(readFileSync(found, 'utf8')) as { executablePath: string }).executablePath

@@ -107,12 +107,24 @@ export class StageCamera {
 
   /** Turns to a named view, the whole metal in it. */
   goTo(view: ViewName, still: boolean): void {
+    this.turnTo(VIEWS[view], still, view)
+  }
+
+  /** Turns so that a cut with this outward direction shows, unless it does. */
+  showCut(out: Vector, still: boolean): void {
+    if (dot(out, this.pose.out) > 0.45) return
+    const across = [out[1], -out[0], 0] as const
+    const pose = Math.hypot(...across) < 0.5 ? FIRST : turnAbout(VIEWS.face, across, -0.95)
+    this.turnTo(turnAbout(pose, VIEWS.face.right, 0.2), still)
+  }
+
+  private turnTo(pose: Pose, still: boolean, view?: ViewName): void {
     this.stop()
     const [from, since] = [this.pose, performance.now()]
     const step = (now: number) => {
       const t = still ? 1 : Math.min(1, (now - since) / TURN_TIME)
       const eased = t < 0.5 ? 2 * t * t : 1 - 2 * (1 - t) ** 2
-      this.pose = t >= 1 ? VIEWS[view] : between(from, VIEWS[view], eased)
+      this.pose = t >= 1 ? pose : between(from, pose, eased)
       this.fit()
       if (t < 1) this.turning = requestAnimationFrame(step)
     }
@@ -122,15 +134,5 @@ export class StageCamera {
 
   stop(): void {
     cancelAnimationFrame(this.turning)
-  }
-
-  /** Place in the metal's frame of a css px from the middle, in the plane of the middle. */
-  placeOf(x: number, y: number): Vector {
-    return plus(plus(this.middle, this.pose.right, x * this.pixel), this.pose.up, y * this.pixel)
-  }
-
-  /** How nearly a direction of the metal points at the eye. */
-  facing(direction: Vector): number {
-    return dot(direction, this.pose.out)
   }
 }

@@ -219,7 +219,10 @@ export function SteelPage() {
             chosen={cut.axis}
             say={(axis) => words.steelSheet.cutAxes[axis]}
             disabled={whole ? [] : ['x', 'y', 'z']}
-            onChoose={(axis) => setCut((had) => ({ ...had, axis }))}
+            onChoose={(axis) => {
+              setCut((had) => ({ ...had, axis }))
+              if (axis !== 'none') camera.current?.showCut(AXES[axis], still())
+            }}
           />
         </div>
         {steel && cut.axis !== 'none' && (

@@ -114,13 +114,14 @@ vec4 tallAt(ivec2 at, vec3 p, float here) {
   vec4 g = texelFetch(places, at, 0);
   // Across a rim or a step in depth lies other metal: no relief is read there.
   if (g.w == 0.0 || abs(dot(g.xyz - p, viewOut)) > 4.0 * pixel) return vec4(here);
-  return vec4(texelFetch(cover, at, 0).y);
+  float share = texelFetch(more, at, 0).x;
+  return vec4(share > 0.0 ? texelFetch(cover, at, 0).y / share : here);
 }
 float valueOf(ivec2 at) {
   if (mode == ${MODES.thickness}) return log(max(texelFetch(worked, at, 0).x, 1e-7));
   if (mode == ${MODES.strain}) return texelFetch(worked, at, 0).y;
-  if (mode == ${MODES.carbon}) return texelFetch(more, at, 0).y;
-  return texelFetch(more, at, 0).z;
+  vec4 means = texelFetch(more, at, 0);
+  return (mode == ${MODES.carbon} ? means.y : means.z) / max(means.x, 1e-3);
 }
 void main() {
   ivec2 at = ivec2(gl_FragCoord.xy);
@@ -129,6 +130,8 @@ void main() {
   vec4 own = texelFetch(cover, at, 0);
   float metal = texelFetch(more, at, 0).x;
   if (g.w == 0.0 || metal < 0.5) return;
+  // What was taken in parts is told as shares of the metal there.
+  own.xy /= metal;
   vec3 p = g.xyz;
   vec3 n = texelFetch(normals, at, 0).xyz;
   if (mode == ${MODES.plain}) {
@@ -154,7 +157,7 @@ void main() {
     float slope = max(fwidth(level), 1e-4);
     float line = abs(fract(level + 0.5) - 0.5) / slope;
     // Layers of one steel are level: only what changes from place to place has lines of equal height.
-    float inner = float(mode <= ${MODES.strain}) * step(0.4, level) * step(level, steps - 0.4) * step(slope, 0.5);
+    float inner = float(mode == ${MODES.strain}) * step(0.4, level) * step(level, steps - 0.4) * step(slope, 0.5);
     float tone = mix(0.12, 0.9, t) * form;
     float ink = t > 0.5 ? 0.05 : 0.95;
     shown = vec4(vec3(mix(tone, ink, 0.55 * inner * (1.0 - smoothstep(0.4, 1.1, line)))), 1.0);

@@ -2,6 +2,7 @@ import {
   BufferAttribute,
   BufferGeometry,
   Camera as ThreeCamera,
+  CustomBlending,
   DataTexture,
   DoubleSide,
   FloatType,
@@ -11,8 +12,8 @@ import {
   Matrix4,
   Mesh,
   NearestFilter,
+  OneFactor,
   RawShaderMaterial,
-  RedFormat,
   RGBAFormat,
   Scene,
   type Texture,
@@ -25,12 +26,19 @@ import {
 } from 'three'
 import type { Facets } from '#desk'
 import { type Finish, finishes, stripLight } from '#look'
-import { type Origin, patternShader, stacksOf } from '#pattern'
+import { type Origin, stacksOf } from '#pattern'
+import { type Bench, Chain } from './chain.ts'
 import { FINAL_FRAGMENT, GEOMETRY_FRAGMENT, METAL_VERTEX, WHOLE_VERTEX } from './geometry-pass.ts'
 import { LOOK_FRAGMENT } from './look-pass.ts'
 import { MODES, type Mode } from './modes.ts'
 import type { Metal } from './metal.ts'
-import { coverFragment, traceFragment, workedFragment } from './pattern-passes.ts'
+import {
+  FINE,
+  TRACE_FRAGMENT,
+  WORKED_FRAGMENT,
+  coverFragment,
+  partFragment,
+} from './pattern-passes.ts'
 import { type Box, type Camera, type Vector, toClip } from './views.ts'
 
 /** All that decides a picture besides the metal. */
@@ -50,10 +58,10 @@ export interface Shot {
   readonly ground: number
   /** Pixels taken in parts where the pattern breaks: left out while the hand moves. */
   readonly exact: boolean
+  /** Scratches and grain of the polish; left out, they are drawn. */
+  readonly polish?: boolean
 }
 
-/** Parts a side of a pixel in which the pattern is not smooth: as the engine's pictures. */
-const FINE = 4
 /** Sheets' thicknesses of each stack, evenly by height. */
 const SHEET_ENTRIES = 4096
 
@@ -70,13 +78,20 @@ export class SteelScene {
   private readonly materials: Record<'geometry' | 'final' | 'look', RawShaderMaterial>
   private body?: Mesh<BufferGeometry, RawShaderMaterial>
   private box?: Box
-  private trace?: RawShaderMaterial
-  private cover?: RawShaderMaterial
-  private worked?: { readonly material: RawShaderMaterial; readonly sheets: DataTexture }
+  private pattern?: {
+    readonly chain: Chain
+    readonly trace: RawShaderMaterial
+    readonly cover: RawShaderMaterial
+    readonly part: RawShaderMaterial
+  }
+  private worked?: {
+    readonly chain: Chain
+    readonly end: RawShaderMaterial
+    readonly sheets: DataTexture
+  }
   private origin?: Origin
   private weights: Metal['weights'] = []
   private targets?: ReturnType<typeof makeTargets>
-  private readonly kept: DataTexture[] = []
 
   constructor(canvas: HTMLCanvasElement) {
     this.renderer = new WebGLRenderer({
@@ -110,35 +125,39 @@ export class SteelScene {
     this.setFacets(metal.facets)
     this.box = metal.box
     if (this.origin === metal.origin && this.weights === metal.weights) return
-    const pattern = patternShader(metal.origin, {
-      name: 'steel',
-      directions: 2,
-      weights: metal.weights,
-    })
-    const own = this.patternUniforms('steel', pattern)
-    const trace = this.wholeMaterial(traceFragment(pattern.text), own)
-    const cover = this.wholeMaterial(coverFragment(pattern.text, metal.weights.length, FINE), own)
-    for (const material of [trace, cover]) await this.compile(material)
-    this.trace?.dispose()
-    this.cover?.dispose()
-    this.worked?.material.dispose()
-    this.trace = trace
-    this.cover = cover
-    this.worked = undefined
-    this.origin = metal.origin
-    this.weights = metal.weights
+    const { origin, weights } = metal
+    const chain = new Chain(this.bench, origin, 'steel', 2, weights)
+    const { measure } = chain.shader
+    const made = {
+      chain,
+      trace: this.wholeMaterial(TRACE_FRAGMENT, chain.uniforms),
+      cover: this.wholeMaterial(coverFragment(measure, weights.length), chain.uniforms),
+      part: this.wholeMaterial(partFragment(measure, weights.length), chain.uniforms),
+    }
+    made.part.blending = CustomBlending
+    made.part.blendSrc = made.part.blendDst = OneFactor
+    await chain.compile()
+    for (const material of [made.trace, made.cover, made.part]) await this.compile(material, 2)
+    this.clearPattern()
+    this.pattern = made
+    this.origin = origin
+    this.weights = weights
   }
 
-  /** Makes the program that tells thickness and strain, which few pictures need. */
+  /** Makes the programs that tell thickness and strain, which few pictures need. */
   async prepareWorked(): Promise<void> {
     if (this.worked || !this.origin) return
     const { origin } = this
-    const move = patternShader(origin, { name: 'move', directions: 3 })
+    const chain = new Chain(this.bench, origin, 'move', 3, [])
     const sheets = sheetTexture(origin)
-    const own = { ...this.patternUniforms('move', move), sheets: { value: sheets } }
-    const material = this.wholeMaterial(workedFragment(move.text), own)
-    await this.compile(material)
-    if (this.origin === origin) this.worked = { material, sheets }
+    const end = this.wholeMaterial(WORKED_FRAGMENT, {
+      ...chain.uniforms,
+      sheets: { value: sheets },
+    })
+    await chain.compile()
+    await this.compile(end, 1)
+    if (this.origin === origin && !this.worked) this.worked = { chain, end, sheets }
+    else chain.dispose()
   }
 
   /** The metal drawn so many times its size along each of its axes; the pattern goes with it. */
@@ -148,45 +167,70 @@ export class SteelScene {
 
   /** Draws; `again` false redoes only the light. */
   draw(shot: Shot, width: number, height: number, again = true): void {
-    const { renderer, body, box, trace, cover } = this
-    if (!body || !box || !trace || !cover) return
+    const { renderer, body, box, pattern } = this
+    if (!body || !box || !pattern) return
     renderer.setSize(width, height, false)
     const targets = this.sizedTargets(width, height)
     this.setShot(shot, box, width, height)
     if (again) {
       body.material = this.materials.geometry
       this.pass(this.stage, targets.geometry)
-      this.fill(trace, targets.trace)
-      this.fill(cover, targets.cover)
-      if (this.worked && (shot.mode === 'thickness' || shot.mode === 'strain'))
-        this.fill(this.worked.material, targets.worked)
+      this.drawPattern(pattern, shot.exact)
+      if (this.worked && (shot.mode === 'thickness' || shot.mode === 'strain')) {
+        this.worked.chain.run(-1, this.states(4))
+        this.fill(this.worked.end, targets.worked)
+      }
     }
     this.fill(this.materials.look, targets.look)
     body.material = this.materials.final
     this.pass(this.stage, null)
   }
 
-  /** Means of the weights under every pixel of the last picture, row by row from the bottom: for measuring. */
-  readCover(): { readonly cover: Float32Array; readonly places: Float32Array } {
+  private drawPattern(
+    { chain, trace, cover, part }: NonNullable<SteelScene['pattern']>,
+    exact: boolean,
+  ): void {
+    const { targets } = this
+    if (!targets) return
+    const pair = this.states(3)
+    chain.run(-1, pair)
+    this.fill(trace, targets.trace)
+    this.fill(cover, targets.cover)
+    for (let i = 0; exact && i < FINE * FINE; i++) {
+      chain.run(i, pair)
+      this.fill(part, targets.cover, true)
+    }
+  }
+
+  /** The last picture's numbers, four a pixel, row by row from the bottom: for measuring. */
+  read(what: 'places' | 'traces' | 'cover' | 'more' | 'shown'): Float32Array {
     const { targets, renderer } = this
     if (!targets) throw new Error('nothing is drawn yet')
-    const { width, height } = targets.cover
+    const { width, height } = targets.look
     const size = width * height * 4
-    const [cover, places] = [new Float32Array(size), new Float32Array(size)]
-    const half = new Uint16Array(size)
-    renderer.readRenderTargetPixels(targets.cover, 0, 0, width, height, half, undefined, 0)
-    half.forEach((h, i) => (cover[i] = fromHalf(h)))
-    renderer.readRenderTargetPixels(targets.geometry, 0, 0, width, height, places, undefined, 0)
-    return { cover, places }
+    const [target, kind] = (
+      {
+        places: [targets.geometry, 'float'],
+        traces: [targets.trace, 'float'],
+        cover: [targets.cover, 'half'],
+        more: [targets.cover, 'half'],
+        shown: [targets.look, 'byte'],
+      } as const
+    )[what]
+    const rows = { float: Float32Array, half: Uint16Array, byte: Uint8Array }
+    const found = new rows[kind](size)
+    const texture = what === 'more' ? 1 : 0
+    renderer.readRenderTargetPixels(target, 0, 0, width, height, found, undefined, texture)
+    if (kind === 'half') return Float32Array.from(found, fromHalf)
+    return kind === 'byte' ? Float32Array.from(found, (v) => v / 255) : (found as Float32Array)
   }
 
   dispose(): void {
     this.body?.geometry.dispose()
     this.whole.geometry.dispose()
-    for (const made of [...Object.values(this.materials), this.trace, this.cover]) made?.dispose()
-    this.worked?.material.dispose()
-    this.kept.forEach((texture) => texture.dispose())
-    if (this.targets) Object.values(this.targets).forEach((target) => target.dispose())
+    for (const made of Object.values(this.materials)) made.dispose()
+    this.clearPattern()
+    this.clearTargets()
     this.renderer.dispose()
   }
 
@@ -197,7 +241,7 @@ export class SteelScene {
     const geometry = new BufferGeometry()
     geometry.setAttribute('position', new BufferAttribute(facets.positions, 3))
     geometry.setAttribute('normal', new BufferAttribute(facets.normals, 4, true))
-    geometry.setAttribute('facet', new BufferAttribute(facets.planes, 4, true))
+    geometry.setAttribute('facet', new BufferAttribute(facets.planes, 3))
     if (this.body) {
       this.stage.remove(this.body)
       this.body.geometry.dispose()
@@ -207,7 +251,24 @@ export class SteelScene {
     this.stage.add(this.body)
   }
 
-  private async compile(material: RawShaderMaterial): Promise<void> {
+  private readonly bench: Bench = {
+    material: (fragment, own) => this.wholeMaterial(fragment, own),
+    compile: (material, outputs) => this.compile(material, outputs),
+    fill: (material, target) => this.fill(material, target),
+  }
+
+  private clearPattern(): void {
+    const { pattern, worked } = this
+    pattern?.chain.dispose()
+    for (const material of [pattern?.trace, pattern?.cover, pattern?.part]) material?.dispose()
+    worked?.chain.dispose()
+    worked?.end.dispose()
+    worked?.sheets.dispose()
+    this.pattern = undefined
+    this.worked = undefined
+  }
+
+  private async compile(material: RawShaderMaterial, outputs: number): Promise<void> {
     const { renderer } = this
     let fault: string | undefined
     renderer.debug.onShaderError = (gl, program, _vertex, fragment) => {
@@ -216,27 +277,14 @@ export class SteelScene {
     this.whole.material = material
     await renderer.compileAsync(this.card, this.eye)
     // A program is checked when it is first used.
-    const probe = new WebGLRenderTarget(1, 1, { count: 2, type: FloatType, depthBuffer: false })
+    const probe = new WebGLRenderTarget(1, 1, {
+      count: outputs,
+      type: HalfFloatType,
+      depthBuffer: false,
+    })
     this.fill(material, probe)
     probe.dispose()
     if (fault !== undefined) throw new Error(fault)
-  }
-
-  private patternUniforms(name: string, pattern: ReturnType<typeof patternShader>): Uniforms {
-    const { tables, tableWidth, numbers } = pattern
-    const texture = new DataTexture(
-      tables as Float32Array<ArrayBuffer>,
-      tableWidth,
-      tables.length / tableWidth,
-      RedFormat,
-      FloatType,
-    )
-    texture.needsUpdate = true
-    this.kept.push(texture)
-    return {
-      [`${name}Tables`]: { value: texture },
-      ...Object.fromEntries(Object.entries(numbers).map(([key, value]) => [key, { value }])),
-    }
   }
 
   private metalMaterial(fragmentShader: string): RawShaderMaterial {
@@ -260,22 +308,48 @@ export class SteelScene {
     })
   }
 
-  private pass(scene: Scene, target: WebGLRenderTarget | null): void {
+  private pass(scene: Scene, target: WebGLRenderTarget | null, onTop = false): void {
     this.renderer.setRenderTarget(target)
-    this.renderer.clear()
+    if (!onTop) this.renderer.clear()
     this.renderer.render(scene, this.eye)
     this.renderer.setRenderTarget(null)
   }
 
-  private fill(material: RawShaderMaterial, target: WebGLRenderTarget): void {
+  private fill(material: RawShaderMaterial, target: WebGLRenderTarget, onTop = false): void {
     this.whole.material = material
-    this.pass(this.card, target)
+    this.pass(this.card, target, onTop)
+  }
+
+  /** Two targets for a pattern's stages, with places for three or four numbers of four. */
+  private states(count: 3 | 4): readonly [WebGLRenderTarget, WebGLRenderTarget] {
+    const { width, height } = this.targets!.look
+    const known = this.pairs.get(count)
+    if (known?.[0].width === width && known[0].height === height) return known
+    known?.forEach((target) => target.dispose())
+    const make = () =>
+      makeTarget(
+        width,
+        height,
+        Array.from({ length: count }, () => FloatType),
+      )
+    const pair = [make(), make()] as const
+    this.pairs.set(count, pair)
+    return pair
+  }
+  private readonly pairs = new Map<number, readonly [WebGLRenderTarget, WebGLRenderTarget]>()
+
+  private clearTargets(): void {
+    const { targets } = this
+    if (targets) Object.values(targets).forEach((target) => target.dispose())
+    this.pairs.forEach((pair) => pair.forEach((target) => target.dispose()))
+    this.pairs.clear()
+    this.targets = undefined
   }
 
   private sizedTargets(width: number, height: number) {
     const known = this.targets
     if (known && known.look.width === width && known.look.height === height) return known
-    if (known) Object.values(known).forEach((target) => target.dispose())
+    this.clearTargets()
     const made = makeTargets(width, height)
     this.targets = made
     const set = (name: string, texture: Texture | undefined) => {
@@ -302,16 +376,18 @@ export class SteelScene {
     set('viewRight', new Vector3(...camera.right))
     set('viewUp', new Vector3(...camera.up))
     set('viewOut', new Vector3(...camera.out))
+    set('viewMiddle', new Vector3(...camera.middle))
     set('pixel', camera.pixel)
     set('middle', new Vector2(width / 2, height / 2))
     set('pictureWidth', width * camera.pixel)
     set('cutPlane', shot.cut ? new Vector4(...shot.cut.out, shot.cut.at) : new Vector4())
     set('ground', shot.ground)
-    set('parts', shot.exact)
+    set('inParts', shot.exact)
     set('mode', MODES[shot.mode])
     set('range', new Vector2(...shot.range))
     set('steps', shot.steps)
     setFinish(set, finishes[shot.finish])
+    if (shot.polish === false) set('scratches', 0)
     set('strip', shot.strip)
     set('stripAlong', new Vector2(Math.cos(shot.stripTurn), Math.sin(shot.stripTurn)))
   }
@@ -331,9 +407,9 @@ function setFinish(set: (name: string, value: unknown) => void, finish: Finish):
 }
 
 const TEXTURES = 'places facets normals traces skins cover more worked shown'
-const NUMBERS = 'pixel pictureWidth ground parts mode steps relief hollow scratches strip'
+const NUMBERS = 'pixel pictureWidth ground inParts mode steps relief hollow scratches strip'
 const PAIRS = 'middle range stripAlong brightRough darkRough'
-const VECTORS = 'viewRight viewUp viewOut brightMirror brightDull darkMirror darkDull'
+const VECTORS = 'viewRight viewUp viewOut viewMiddle brightMirror brightDull darkMirror darkDull'
 
 function sharedUniforms(): Uniforms {
   const each = (names: string, value: () => unknown) =>
@@ -353,27 +429,29 @@ function sharedUniforms(): Uniforms {
   }
 }
 
+type TextureType = typeof FloatType | typeof HalfFloatType | typeof UnsignedByteType
+
+function makeTarget(width: number, height: number, types: readonly TextureType[], depth = false) {
+  const made = new WebGLRenderTarget(width, height, {
+    count: types.length,
+    format: RGBAFormat,
+    minFilter: NearestFilter,
+    magFilter: NearestFilter,
+    depthBuffer: depth,
+  })
+  made.textures.forEach((texture, i) => (texture.type = types[i]!))
+  return made
+}
+
 function makeTargets(width: number, height: number) {
-  const target = (
-    types: readonly (typeof FloatType | typeof HalfFloatType | typeof UnsignedByteType)[],
-    depth = false,
-  ) => {
-    const made = new WebGLRenderTarget(width, height, {
-      count: types.length,
-      format: RGBAFormat,
-      minFilter: NearestFilter,
-      magFilter: NearestFilter,
-      depthBuffer: depth,
-    })
-    made.textures.forEach((texture, i) => (texture.type = types[i]!))
-    return made
-  }
+  const make = (types: readonly TextureType[], depth = false) =>
+    makeTarget(width, height, types, depth)
   return {
-    geometry: target([FloatType, FloatType, HalfFloatType], true),
-    trace: target([FloatType, HalfFloatType]),
-    cover: target([HalfFloatType, HalfFloatType]),
-    worked: target([FloatType]),
-    look: target([UnsignedByteType]),
+    geometry: make([FloatType, FloatType, HalfFloatType], true),
+    trace: make([FloatType, HalfFloatType]),
+    cover: make([HalfFloatType, HalfFloatType]),
+    worked: make([FloatType]),
+    look: make([UnsignedByteType]),
   }
 }
 

@@ -1,0 +1,119 @@
+import { computeJob, patternOf, readJob } from '#job'
+import { drawEtched } from '#look'
+import { drawFaceNow } from '#pattern'
+import { type FaceView, type Side, crop, faceOfSolid, smoothNormals } from '#view'
+import { cutFacets } from '../../../../src/desk/engine/facets.ts'
+import { SteelScene, type Shot } from '../../../../src/web/sheets/steel/scene/steel-scene.ts'
+import type { Camera, Vector } from '../../../../src/web/sheets/steel/scene/views.ts'
+
+/** A face, or a part of it about a place along and across, at some pixels to a millimetre. */
+export interface Asked {
+  readonly job: string
+  readonly side: Side
+  readonly ppmm: number
+  readonly part?: {
+    readonly along: number
+    readonly across: number
+    readonly width: number
+    readonly height: number
+  }
+  readonly depth?: number
+}
+
+/** How the card's picture differs from the engine's, on pixels wholly of metal in both. */
+export interface Differences {
+  readonly pixels: number
+  /** Pixels through which no more than half a sheet runs (resolved), and of them the share within 2/255. */
+  readonly resolved: number
+  readonly within: number
+  /** Mean coverage of the rest, by the card and by the engine. */
+  readonly fine: number
+  readonly byCard: number
+  readonly byEngine: number
+  /** Mean of the differences of the etched pictures, of 255. */
+  readonly look: number
+}
+
+const canvas = document.querySelector('canvas')!
+const scene = new SteelScene(canvas)
+
+async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Differences> {
+  const read = readJob(job)
+  const computed = read.ok && computeJob(read.ok).ok
+  const pattern = computed && patternOf(computed)
+  if (!pattern?.solid) throw new Error('the job does not work out to a piece')
+  const { solid, origin } = pattern
+  const weights = [
+    Object.fromEntries(Object.entries(pattern.light).map(([s, l]) => [s, (l - 0.22) / 0.6])),
+  ]
+  const facet = solid.size.length / 150
+  const whole = faceOfSolid(solid, side, { ppmm, depth, facet })
+  const view = part
+    ? crop(whole, {
+        left: Math.round(part.along * (whole.width - part.width)),
+        top: Math.round(part.across * (whole.height - part.height)),
+        width: part.width,
+        height: part.height,
+      })
+    : whole
+  const map = drawFaceNow(view, origin, { weights })
+  const etched = drawEtched(map, { scaleBar: false, polish: false })
+  const { positions, triangles } = solid.mesh(facet)
+  const { length, width, height } = solid.size
+  const box = { low: [0, -width / 2, -height / 2], high: [length, width / 2, height / 2] } as const
+  const facets = cutFacets(positions, triangles, smoothNormals(positions, triangles))
+  await scene.lay({ facets, box, origin, weights })
+  scene.draw(shotOf(view, depth), view.width, view.height)
+  const [places, traces, cover, more, shown] = (
+    ['places', 'traces', 'cover', 'more', 'shown'] as const
+  ).map((w) => scene.read(w))
+  const sums = { pixels: 0, resolved: 0, within: 0, fine: 0, byCard: 0, byEngine: 0, look: 0 }
+  for (let row = 0; row < view.height; row++)
+    for (let column = 0; column < view.width; column++) {
+      const card = 4 * ((view.height - 1 - row) * view.width + column)
+      const engine = row * view.width + column
+      if (map.alpha[engine] !== 255 || places![card + 3] !== 1 || !(more![card]! > 0)) continue
+      sums.pixels++
+      const mine = cover![card]! / more![card]!
+      const theirs = map.means[0]![engine]! / 65535
+      sums.look += Math.abs(255 * shown![card + 1]! - etched.data[3 * engine + 1]!)
+      if (Math.abs(traces![card + 1]!) + Math.abs(traces![card + 2]!) <= 0.5) {
+        sums.resolved++
+        if (Math.abs(mine - theirs) <= 2 / 255) sums.within++
+      } else {
+        sums.fine++
+        sums.byCard += mine
+        sums.byEngine += theirs
+      }
+    }
+  return {
+    ...sums,
+    within: sums.within / Math.max(sums.resolved, 1),
+    byCard: sums.byCard / Math.max(sums.fine, 1),
+    byEngine: sums.byEngine / Math.max(sums.fine, 1),
+    look: sums.look / Math.max(sums.pixels, 1),
+  }
+}
+
+/** The engine's view as the scene's: the same pixels, the same plane of the picture. */
+function shotOf(view: FaceView, ground: number): Shot {
+  const { origin, right, up, out } = view.frame
+  const middle = origin.map(
+    (c, k) => c + (view.pixel * (view.width * right[k]! + view.height * up[k]!)) / 2,
+  ) as unknown as Vector
+  const camera: Camera = { right, up, out, middle, pixel: view.pixel }
+  return {
+    camera,
+    mode: 'etched',
+    range: [0, 1],
+    steps: 1,
+    finish: 'dark',
+    strip: 0.21,
+    stripTurn: 0,
+    ground,
+    exact: true,
+    polish: false,
+  }
+}
+
+Object.assign(window, { measure })

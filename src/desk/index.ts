@@ -13,7 +13,7 @@ export {
   undoEdit,
   useDesk,
 } from './desk.ts'
-export { engine } from './engine/engine.ts'
+export { engine, secondEngine } from './engine/engine.ts'
 export type {
   Build,
   Cure,
@@ -24,11 +24,13 @@ export type {
   DrawnBar,
   PieceDrawing,
   Row,
+  Way,
+  Ways,
   Weight,
   Worked,
   Written,
 } from './engine/messages.ts'
-export type { LaidSteel, SteelPlace, SteelStep } from './engine/lay-steel.ts'
+export type { LaidSteel, SteelPlace, SteelStep } from './engine/laid-steel.ts'
 export type { Facets } from './engine/facets.ts'
 export { type Path, barNames, pathOf, placeOf, valueAt, withValue } from './engine/places.ts'
 export { systemOf } from './engine/unit-system.ts'
@@ -50,4 +52,4 @@ export { type JobLine, type VersionLine, server } from './server.ts'
 export { useTradeWord, useWords } from './use-words.ts'
 export { listenToWindows } from './windows.ts'
 export type { Painted, PaintedSide } from './engine/paint-face.ts'
-export { paint } from './engine/painter.ts'
+export { paint, paintCutting } from './engine/painter.ts'

@@ -8,6 +8,7 @@ import {
   toleranceParameters,
 } from '#shop'
 import { type Operation, operations } from '#operations'
+import { presets } from '#planner'
 import { measuredParameters, wishParameters } from './read-job.ts'
 
 /** An operation as it is declared: what a form, a menu or a flag is made from. */
@@ -34,6 +35,8 @@ export interface DeclaredSteel {
 export interface Declared {
   readonly operations: readonly DeclaredOperation[]
   readonly steels: readonly DeclaredSteel[]
+  /** Patterns kept as steps, by their trade names, and what each shows. */
+  readonly patterns: readonly { readonly name: string; readonly shows: string }[]
   readonly wishes: Parameters
   readonly shop: Parameters
   readonly measured: Parameters
@@ -63,6 +66,7 @@ export function declared(): Declared {
       carbon: grade.composition.C?.value ?? 0,
       family: grade.family,
     })),
+    patterns: presets.map(({ name, shows }) => ({ name, shows })),
     wishes: wishParameters,
     shop: shopParameters,
     measured: measuredParameters,

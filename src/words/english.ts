@@ -27,6 +27,8 @@ export const english = {
     `Another window saved first. Its version stands; yours is kept as version ${n}.`,
   layMine: 'Lay mine on top',
   dismiss: 'Fine',
+  broke: 'This sheet broke down. Nothing that was typed is lost.',
+  openAgain: 'Open it again',
   stale: 'The card shows the last sound plan: it waits for the change to make sense.',
 
   joblist: {
@@ -112,7 +114,10 @@ export const english = {
     makeIt: (what: string) => `Make it ${what}`,
     pattern: 'Pattern',
     patternNote: 'the wish; the route makes it',
-    patternScale: 'cuttings from the face',
+    patternScale:
+      'Cuttings from etched faces, 1 : 1. Press one, and the route is planned anew for it.',
+    planning: 'being planned',
+    noWay: (pattern: string) => `No way was found to make “${pattern}” here.`,
   },
 
   route: {
@@ -206,6 +211,15 @@ export const english = {
     print: 'Print the card',
     face: 'The etched face',
     sides: { front: 'Front', back: 'Back' },
+  },
+  ways: {
+    title: 'Other ways',
+    looking: 'Looking at other ways to build it up …',
+    considered: (n: number) => `${n.toLocaleString('en')} ways looked at; the best compromises:`,
+    asWritten: 'as it is written',
+    take: 'Take this way',
+    layers: (n: number) => plural(n, 'layer', 'layers'),
+    hands: (time: string) => `${time} of hands on the work`,
   },
   errors: {
     where: 'where',

@@ -29,6 +29,8 @@ export const german: Catalogue = {
     `Ein anderes Fenster war schneller. Seine Fassung gilt; Ihre ist als Fassung ${n} aufgehoben.`,
   layMine: 'Meine darüberlegen',
   dismiss: 'Gut',
+  broke: 'Dieses Blatt ist zusammengebrochen. Nichts Geschriebenes ist verloren.',
+  openAgain: 'Neu öffnen',
   stale: 'Die Karte zeigt den letzten schlüssigen Plan: sie wartet, bis die Änderung aufgeht.',
 
   joblist: {
@@ -115,7 +117,10 @@ export const german: Catalogue = {
     makeIt: (what) => `${what} nehmen`,
     pattern: 'Muster',
     patternNote: 'der Wunsch; gemacht wird es vom Arbeitsgang',
-    patternScale: 'Ausschnitte der Fläche',
+    patternScale:
+      'Ausschnitte geätzter Flächen, 1 : 1. Gedrückt, wird der Arbeitsgang neu dafür geplant.',
+    planning: 'wird geplant',
+    noWay: (pattern) => `Hier wurde kein Weg zu „${pattern}“ gefunden.`,
   },
 
   route: {
@@ -204,6 +209,15 @@ export const german: Catalogue = {
     print: 'Karte drucken',
     face: 'Die geätzte Fläche',
     sides: { front: 'Vorn', back: 'Hinten' },
+  },
+  ways: {
+    title: 'Andere Wege',
+    looking: 'Andere Wege werden gesucht …',
+    considered: (n) => `${n.toLocaleString('de')} Wege angesehen; die besten Mittelwege:`,
+    asWritten: 'wie geschrieben',
+    take: 'Diesen Weg nehmen',
+    layers: (n) => plural(n, 'Lage', 'Lagen'),
+    hands: (time) => `${time} Handarbeit`,
   },
   errors: {
     where: 'wo',

@@ -286,4 +286,10 @@ export const tradeGerman: Readonly<Record<string, string>> = {
   back: 'hinten',
   forged: 'geschmiedet',
   filed: 'gefeilt',
+  // patterns
+  random: 'wild',
+  'straight laminate on edge': 'Streifen hochkant',
+  'straight laminate on end': 'Streifen quer',
+  raindrop: 'Regentropfen',
+  feather: 'Feder',
 }

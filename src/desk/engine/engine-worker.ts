@@ -21,16 +21,20 @@ addEventListener('message', ({ data }: MessageEvent<AskMessage | PaintOrder>) =>
   }
 })
 
-type Laid = Extract<AskMessage, { ask: 'steel' | 'heats' }>
+type Laid = Extract<AskMessage, { ask: 'steel' | 'heats' | 'ways' }>
 
 function isLaid(asked: AskMessage): asked is Laid {
-  return asked.ask === 'steel' || asked.ask === 'heats'
+  return asked.ask === 'steel' || asked.ask === 'heats' || asked.ask === 'ways'
 }
 
-/** Where metal lies and what the heats leave is a large part of the engine, fetched when first asked for. */
+/** Where metal lies, what the heats leave and what else could be done is a large part of the engine, fetched when first asked for. */
 async function lay(asked: Laid): Promise<void> {
   const { number } = asked
   try {
+    if (asked.ask === 'ways') {
+      const { suggestWays } = await import('./suggest-ways.ts')
+      return post({ number, answer: suggestWays(asked.job, asked.pattern) })
+    }
     const { layHeats, laySteel } = await import('./lay-steel.ts')
     if (asked.ask === 'heats') return post({ number, answer: layHeats(asked.job) })
     const laid = laySteel(asked.job, asked.place, asked.known, asked.shape)

@@ -16,7 +16,7 @@ interface Waiting {
 const shared = typeof SharedArrayBuffer === 'function' && globalThis.crossOriginIsolated
 
 /** The engine as the window sees it: one worker, asks by number, the latest computing wins. */
-class Engine {
+export class Engine {
   private readonly worker = openEngineWorker()
   private readonly waiting = new Map<number, Waiting>()
   private readonly latest = shared ? new SharedArrayBuffer(4) : undefined
@@ -91,3 +91,10 @@ class Engine {
 }
 
 export const engine = new Engine()
+
+let second: Engine | undefined
+
+/** Another engine for long thoughts, opened when first wanted: no edit waits for what it does. */
+export function secondEngine(): Engine {
+  return (second ??= new Engine())
+}

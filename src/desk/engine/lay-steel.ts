@@ -1,41 +1,11 @@
-import type { Mesh, Size } from '#geometry'
+import type { Mesh } from '#geometry'
 import { type BarPattern, computeJob, patternOf, patternsOf, treatJob, type Treated } from '#job'
-import { type Origin, stacksOf } from '#pattern'
+import { stacksOf } from '#pattern'
 import { smoothNormals } from '#view'
 import { type Facets, boxMesh, cutFacets } from './facets.ts'
+import type { LaidSteel, SteelPlace } from './laid-steel.ts'
 import type { Written } from './messages.ts'
 import { readLeniently } from './read-leniently.ts'
-
-/** Which bar, after which of its steps; left out, the piece. */
-export interface SteelPlace {
-  readonly bar: string
-  readonly index: number
-}
-
-/** A step of the route as the metal can be scrubbed through it. */
-export interface SteelStep extends SteelPlace {
-  /** In the words of the route. */
-  readonly after: string
-  readonly size: Size
-}
-
-/** The metal of one moment, ready to be drawn. */
-export interface LaidSteel {
-  /** Same words, same surface: what the window has it need not be sent again. */
-  readonly surface: string
-  readonly facets?: Facets
-  readonly mesh?: Pick<Mesh, 'positions' | 'triangles'>
-  readonly low: readonly [number, number, number]
-  readonly high: readonly [number, number, number]
-  readonly origin: Origin
-  /** How light each steel is once etched, 0 to 1. */
-  readonly light: Readonly<Record<string, number>>
-  /** Ground to the piece; else a bar drawn as its box. */
-  readonly isPiece: boolean
-  readonly steps: readonly SteelStep[]
-  /** Names of the bars whose stacks the metal came from, by the number a picture has for each. */
-  readonly stacks: readonly string[]
-}
 
 /** The job worked out last: its patterns and heats are asked for one after another. */
 let last:

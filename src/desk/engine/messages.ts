@@ -9,9 +9,10 @@ import type {
   DeclaredOperation,
   DeclaredSteel,
   FaceLines,
+  SuggestedRoute,
   Treated,
 } from '#job'
-import type { LaidSteel, SteelPlace } from './lay-steel.ts'
+import type { LaidSteel, SteelPlace } from './laid-steel.ts'
 
 /** What goes between the window and the worker that computes. All of it is plain data. */
 
@@ -118,6 +119,18 @@ export interface Declarations extends Declared {
   readonly glow: readonly string[]
 }
 
+/** A way to make what the job makes: its figures, what sets it apart, and the job with it in place. */
+export interface Way extends SuggestedRoute {
+  readonly job: Written
+}
+
+export interface Ways {
+  readonly ways: readonly Way[]
+  /** How many were looked at. */
+  readonly considered: number
+  readonly problems: readonly Problem[]
+}
+
 export type { CardTotals, DeclaredOperation, DeclaredSteel, FaceLines, Problem, Size }
 
 export type Ask =
@@ -133,6 +146,7 @@ export type Ask =
   | { readonly ask: 'read'; readonly text: string }
   | { readonly ask: 'write'; readonly job: Written }
   | { readonly ask: 'begin'; readonly kind: string }
+  | { readonly ask: 'ways'; readonly job: Written; readonly pattern?: string }
   | {
       readonly ask: 'steel'
       readonly job: Written
@@ -153,6 +167,8 @@ export interface Answers {
   readonly write: string
   /** A job of this kind with a plain route, to be changed. */
   readonly begin: Written | undefined
+  /** Other ways to make it, or to make it in another pattern. */
+  readonly ways: Ways
   readonly steel: LaidSteel | undefined
   readonly heats: Treated | undefined
 }

@@ -1,5 +1,5 @@
 import type { Written } from './messages.ts'
-import type { Painted, PaintedSide } from './paint-face.ts'
+import type { Cutting, Painted, PaintedSide } from './paint-face.ts'
 import { openEngineWorker } from './open-worker.ts'
 import type { PaintOrder } from './paint-orders.ts'
 
@@ -8,6 +8,8 @@ export interface PaintAsked {
   readonly side: PaintedSide
   /** Pixels to a millimetre of the picture wanted. */
   readonly ppmm: number
+  /** Only this much out of the middle. */
+  readonly cutting?: Cutting
   readonly onPainted: (painted: Painted | undefined) => void
 }
 
@@ -25,6 +27,7 @@ let number = 0
 let busy = false
 let under: PaintAsked | undefined
 let next: PaintAsked | undefined
+const waiting: PaintAsked[] = []
 
 /** Has a face drawn: a coarse picture at once, then the fine one. Only the latest ask is drawn. */
 export function paint(asked: PaintAsked): void {
@@ -32,14 +35,27 @@ export function paint(asked: PaintAsked): void {
   if (!busy) start()
 }
 
+/** Has a small picture drawn once nothing more pressing is. */
+export function paintCutting(asked: PaintAsked): void {
+  waiting.push(asked)
+  if (!busy) start()
+}
+
 function start(): void {
-  if (!next) return
+  const first = next ?? waiting.shift()
+  if (!first) return
   worker ??= opened()
-  under = next
-  next = undefined
+  under = first
+  if (first === next) next = undefined
   busy = true
-  const { job, side, ppmm } = under
-  const order: PaintOrder = { number: ++number, job, side, ppmm: [Math.min(COARSE, ppmm), ppmm] }
+  const { job, side, ppmm, cutting } = under
+  const order: PaintOrder = {
+    number: ++number,
+    job,
+    side,
+    cutting,
+    ppmm: cutting ? [ppmm] : [Math.min(COARSE, ppmm), ppmm],
+  }
   worker.postMessage(order)
 }
 

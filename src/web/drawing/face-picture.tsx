@@ -5,6 +5,9 @@ import { useRoom } from './use-room.ts'
 /** Steps a scale bar may have, mm. */
 const BARS = [1, 2, 5, 10, 20, 50, 100, 200]
 
+/** A picture is begun when nothing was typed for this long, ms. */
+const AFTER_TYPING = 120
+
 /** The etched face of the piece, drawn by the engine from the route, as wide as there is room. */
 export function FacePicture({ label }: { readonly label: string }) {
   const words = useWords()
@@ -19,14 +22,18 @@ export function FacePicture({ label }: { readonly label: string }) {
   useEffect(() => {
     if (!job || !isSound || long === undefined || room === 0) return
     const dense = Math.min(2, window.devicePixelRatio)
-    paint({
-      job,
-      side,
-      ppmm: Math.min(20, (room * dense) / (long * 1000)),
-      onPainted: (picture) => {
-        if (picture) setPainted(picture)
-      },
-    })
+    const ask = () =>
+      paint({
+        job,
+        side,
+        ppmm: Math.min(20, (room * dense) / (long * 1000)),
+        onPainted: (picture) => {
+          if (picture) setPainted(picture)
+        },
+      })
+    // While keys are coming the card has the machine to itself.
+    const timer = setTimeout(ask, AFTER_TYPING)
+    return () => clearTimeout(timer)
   }, [job, isSound, long, room, side])
   useEffect(() => {
     const ink = canvas.current?.getContext('2d')

@@ -127,7 +127,7 @@ function JobRow({
 function NewJob() {
   const words = useWords()
   const trade = useTradeWord()
-  const kinds = useDesk((desk) => desk.declared?.kinds ?? [])
+  const kinds = useDesk((desk) => desk.declared?.kinds)
   const begin = async (kind?: DeclaredKind) => {
     const route = kind && (await engine.ask({ ask: 'begin', kind: kind.name }))
     const job: Written = {
@@ -152,7 +152,7 @@ function NewJob() {
             <b>{words.joblist.blank}</b>
           </button>
         </li>
-        {kinds.map((kind) => (
+        {kinds?.map((kind) => (
           <li key={kind.name}>
             <button type="button" className="job-name" onClick={() => void begin(kind)}>
               <b>{trade(kind.title)}</b>

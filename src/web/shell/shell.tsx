@@ -4,6 +4,7 @@ import { isNight, useNight } from '../drawing/night.ts'
 import { sheets } from '../sheets.ts'
 import { openFile } from './files.ts'
 import { JobList } from './job-list.tsx'
+import { Mishap } from './mishap.tsx'
 import { NoticeLine } from './notice-line.tsx'
 
 /** The top line, the open sheet, and what is said at the foot. */
@@ -24,13 +25,19 @@ export function Shell() {
       </a>
       <TopLine current={sheet.name} />
       <main id="sheet" tabIndex={-1} className={listOpen ? 'sheet' : `sheet ${sheet.name}`}>
-        {listOpen ? (
-          <JobList />
-        ) : open ? (
-          <Suspense fallback={<p className="empty" aria-busy="true" />}>
-            <sheet.Page key={address.job} />
-          </Suspense>
-        ) : null}
+        <Mishap
+          key={`${address.job} ${sheet.name} ${listOpen}`}
+          words={words.broke}
+          again={words.openAgain}
+        >
+          {listOpen ? (
+            <JobList />
+          ) : open ? (
+            <Suspense fallback={<p className="empty" aria-busy="true" />}>
+              <sheet.Page key={address.job} />
+            </Suspense>
+          ) : null}
+        </Mishap>
       </main>
       <NoticeLine />
       <DropHere />

@@ -121,7 +121,11 @@ describe('planning', () => {
     const page = await app.open('/galley-knife/piece')
     await fieldAt(page, 'name').waitFor()
     const before = await kept(app, 'galley-knife')
-    for (let i = 1; i <= 50; i++) await type(page, 'name', `Galley knife ${i}`)
+    const field = fieldAt(page, 'name')
+    for (let i = 1; i <= 50; i++) {
+      await field.fill(`Galley knife ${i}`)
+      await field.press('Enter')
+    }
     const undo = page.getByRole('button', { name: /^Undo/ })
     expect(await undo.innerText()).toBe('Undo 50')
     for (let i = 0; i < 49; i++) await page.keyboard.press('Control+z')
@@ -199,4 +203,41 @@ describe('planning', () => {
     await page.getByText('becomes the piece').waitFor()
     await page.context().close()
   })
+
+  it('a pattern pressed is planned for, another way taken, and both are undone', async () => {
+    await fetch(`${app.server.address}/api/samples/reset`, { method: 'POST' })
+    const page = await app.open('/rigging-knife/piece')
+    const raindrop = page.getByRole('button', { name: /^Raindrop/ })
+    // Cuttings are drawn by the engine from jobs of their own: none is of one tone.
+    await eventually(() =>
+      raindrop.locator('canvas').evaluate((canvas: HTMLCanvasElement) => {
+        const { width, height } = canvas
+        const { data } = canvas.getContext('2d')?.getImageData(0, 0, width, height) ?? {}
+        return new Set(data).size
+      }),
+    ).toBeGreaterThan(20)
+    const before = await kept(app, 'rigging-knife')
+    await raindrop.click()
+    await eventually(() => raindrop.getAttribute('aria-pressed')).toBe('true')
+    await settled(page)
+    const after = (await kept(app, 'rigging-knife')) as { bars: { knife: { do: string }[] } }
+    expect(after.bars.knife.map((step) => step.do)).toContain('dimple')
+    expect(after.bars.knife.map((step) => step.do)).not.toContain('ladder')
+    await page.getByRole('button', { name: /^Undo/ }).click()
+    await settled(page)
+    expect(await kept(app, 'rigging-knife')).toEqual(before)
+
+    await page.getByRole('button', { name: 'The route', exact: true }).click()
+    await page.getByRole('button', { name: 'Other ways' }).click()
+    const take = page.getByRole('button', { name: 'Take this way' })
+    await take.first().waitFor()
+    expect(await page.getByText('as it is written').count()).toBeLessThanOrEqual(1)
+    await take.first().click()
+    await settled(page)
+    const taken = await kept(app, 'rigging-knife')
+    expect(taken).not.toEqual(before)
+    const read = readJob(JSON.stringify(taken))
+    expect(read.ok && computeJob(read.ok).problems).toBeUndefined()
+    await page.context().close()
+  }, 40_000)
 })

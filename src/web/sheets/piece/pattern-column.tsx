@@ -18,6 +18,7 @@ import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import { Field } from '../../form/field.tsx'
 import { capital } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
+import { PatternPictures } from './pattern-pictures.tsx'
 import { ShopLedger } from './shop-ledger.tsx'
 
 /** The pattern wished for, how fine, and of which steels. */
@@ -46,6 +47,7 @@ export function PatternColumn() {
         />
       </div>
       <FacePicture label={words.take.face} />
+      <PatternPictures />
       <Fineness />
       <Steels job={job} operations={declared.operations} />
       <ShopLedger />

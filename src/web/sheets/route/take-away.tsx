@@ -5,6 +5,7 @@ import { useSay } from '../../form/say.ts'
 import { FacePicture } from '../../drawing/face-picture.tsx'
 import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import type { CardRow } from './card-rows.ts'
+import { OtherWays } from './other-ways.tsx'
 
 /** What one carries away from the card: three figures, the steels, what to take off the rack, cautions. */
 export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
@@ -94,6 +95,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
           </ul>
         </section>
       )}
+      <OtherWays />
       <Cautions rows={rows} />
       {shown && (
         <p className="note soft defer" lang="en">

@@ -1,0 +1,34 @@
+import type { Mesh, Size } from '#geometry'
+import type { Origin } from '#pattern'
+import type { Facets } from './facets.ts'
+
+/** Which bar, after which of its steps; left out, the piece. */
+export interface SteelPlace {
+  readonly bar: string
+  readonly index: number
+}
+
+/** A step of the route as the metal can be scrubbed through it. */
+export interface SteelStep extends SteelPlace {
+  /** In the words of the route. */
+  readonly after: string
+  readonly size: Size
+}
+
+/** The metal of one moment, ready to be drawn. */
+export interface LaidSteel {
+  /** Same words, same surface: what the window has it need not be sent again. */
+  readonly surface: string
+  readonly facets?: Facets
+  readonly mesh?: Pick<Mesh, 'positions' | 'triangles'>
+  readonly low: readonly [number, number, number]
+  readonly high: readonly [number, number, number]
+  readonly origin: Origin
+  /** How light each steel is once etched, 0 to 1. */
+  readonly light: Readonly<Record<string, number>>
+  /** Ground to the piece; else a bar drawn as its box. */
+  readonly isPiece: boolean
+  readonly steps: readonly SteelStep[]
+  /** Names of the bars whose stacks the metal came from, by the number a picture has for each. */
+  readonly stacks: readonly string[]
+}

@@ -1,0 +1,31 @@
+import { Component, type ReactNode } from 'react'
+import { Faults } from '../form/faults.tsx'
+
+interface MishapProps {
+  readonly words: string
+  readonly again: string
+  readonly children: ReactNode
+}
+
+/** Stands in for a sheet that broke down: says so, and that nothing is lost, instead of an empty page. */
+export class Mishap extends Component<MishapProps, { readonly fault?: Error }> {
+  override state: { readonly fault?: Error } = {}
+
+  static getDerivedStateFromError(fault: Error) {
+    return { fault }
+  }
+
+  override render() {
+    const { fault } = this.state
+    if (!fault) return this.props.children
+    const problem = { at: '', what: this.props.words, why: fault.message, try: [] }
+    return (
+      <section className="empty" role="alert">
+        <Faults problems={[problem]} />
+        <button type="button" className="press" onClick={() => location.reload()}>
+          {this.props.again}
+        </button>
+      </section>
+    )
+  }
+}

@@ -79,6 +79,7 @@ export const presets: readonly Preset[] = [
     layers: [100, 400],
     steps: [
       { do: 'turn', to: 'on end' },
+      { do: 'draw out', height: height(3.5), width: width(1.05) },
       { do: 'wedge split', drag: '15 mm', reach: '8 mm' },
       toBlank,
     ],

@@ -26,7 +26,7 @@ export function reasonsAgainst(one: Figures, other: Figures): string[] {
   if (Math.abs(off) >= 0.01)
     say(
       Math.abs(off) * 20,
-      `${percent(off)} ${off < 0 ? 'nearer to' : 'farther from'} the lines wished`,
+      `${percent(off)} ${off < 0 ? 'nearer to' : 'farther from'} the ${one.lines === undefined ? 'layers' : 'lines'} wished`,
     )
   const carbon = one.carbonKept - other.carbonKept
   if (Math.abs(carbon) >= 0.01)

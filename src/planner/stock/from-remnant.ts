@@ -60,8 +60,11 @@ function ground(
   shop: Shop,
 ): FromRemnant | undefined {
   const off = 2 * (shop.polishStock + shop.grindStock)
-  const { size } = solid.blank
   const sides = ['length', 'width', 'height'] as const
+  // What is bent or opened out of a smaller blank must fit as it will be: nothing is forged here.
+  const size = Object.fromEntries(
+    sides.map((side) => [side, Math.max(solid.blank.size[side], solid.size[side])]),
+  ) as unknown as Size
   const scale = Math.min(...sides.map((side) => (remnant[side] - off) / size[side]))
   const fits = sides.every((side) => remnant[side] >= size[side] + off)
   const each = size.length + off + shop.kerf

@@ -1,0 +1,124 @@
+import { readFileSync } from 'node:fs'
+import { describe, expect, it } from 'vitest'
+import { billetwright } from './command-line.ts'
+
+const plate = 'jobs/builders-plate.json'
+const job = JSON.parse(readFileSync(plate, 'utf8')) as Record<string, Record<string, unknown>>
+
+/** The plate with more said, as it would lie in a file. */
+function withMore(more: Record<string, unknown>): string {
+  return JSON.stringify({ ...job, ...more })
+}
+
+describe('suggest', () => {
+  it('shows the set, best first, with reasons', () => {
+    const asked = withMore({ wishes: { ...job.wishes, sheets: 15 } })
+    const { code, out } = billetwright(['suggest', '-'], asked)
+    expect(code).toBe(0)
+    expect(out).toMatch(/15 → ×3 → ×4/)
+    expect(out).toMatch(/the best compromise of the set/)
+    expect(out).toMatch(/against 1: /)
+  })
+
+  it('a route that is taken is a job that works out', () => {
+    const taken = billetwright(['suggest', plate, '--take', '1'])
+    expect(taken.code).toBe(0)
+    const plan = billetwright(['plan', '-', '--json'], taken.out)
+    expect(plan.code).toBe(0)
+    const set = JSON.parse(billetwright(['suggest', plate, '--json']).out) as {
+      routes: { figures: { heats: number; steel: number } }[]
+    }
+    const record = JSON.parse(plan.out) as { totals: { heats: number }; stack: { mass_kg: number } }
+    expect(record.totals.heats).toBe(set.routes[0]?.figures.heats)
+    expect(record.stack.mass_kg).toBeCloseTo(set.routes[0]?.figures.steel ?? NaN, 9)
+  })
+
+  it('says which wishes clash', () => {
+    const asked = withMore({ wishes: { ...job.wishes, heats: 4 } })
+    const { code, error } = billetwright(['suggest', '-'], asked)
+    expect(code).toBe(1)
+    expect(error).toMatch(/At most 4 heats cannot be had|at most 4 heats cannot be had/)
+    expect(error).toMatch(/allow \d+ heats/)
+  })
+
+  it.each(['ladder', 'raindrop', 'twist', 'feather', 'random'])(
+    'another pattern: %s',
+    (pattern) => {
+      const { code, out } = billetwright([
+        'suggest',
+        'jobs/rigging-knife.json',
+        '--pattern',
+        pattern,
+      ])
+      expect(code).toBe(0)
+      expect(out).toMatch(/ {2}1 {2}\d+ → ×\d/)
+    },
+  )
+
+  it('does not know every pattern', () => {
+    const { code, error } = billetwright(['suggest', plate, '--pattern', 'lader'])
+    expect(code).toBe(1)
+    expect(error).toMatch(/did you mean "ladder"\?/)
+  })
+})
+
+describe('range', () => {
+  it('is the same on one thread and on all, and names what comes up short', () => {
+    const first = billetwright(['range', plate, '--draws', '4000', '--json'])
+    const again = billetwright(['range', plate, '--draws', '4000', '--json'])
+    expect(first.code).toBe(0)
+    expect(again.out).toBe(first.out)
+    const range = JSON.parse(first.out) as { short: number; mass: { low: number; high: number } }
+    expect(range.short).toBeGreaterThan(0.1)
+    expect(range.mass.low).toBeLessThan(range.mass.high)
+  })
+
+  it('finds the allowance that keeps a risk', () => {
+    const { out } = billetwright(['range', plate, '--draws', '300', '--risk', '10 %'])
+    expect(out).toMatch(/Cut every stack and bar [\d.]+ % longer to bring that under 10 %/)
+  })
+
+  it('refuses nonsense', () =>
+    expect(billetwright(['range', plate, '--draws', 'many']).code).toBe(2))
+})
+
+describe('cut, quote, from-remnant', () => {
+  it('cuts from the rack and says what to buy', () => {
+    const rack = [
+      { steel: '1095', thickness: '1/8 in', width: '1 1/2 in', length: '1.2 m', place: 'rack 2' },
+      { steel: '1095', form: 'remnant', thickness: '3/8 in', width: '1 1/2 in', length: '220 mm' },
+    ]
+    const { code, out } = billetwright(['cut', '-'], withMore({ rack }))
+    expect(code).toBe(0)
+    expect(out).toMatch(/1 × remnant 220 mm long: 2 × /)
+    expect(out).toMatch(/1 × bar off the rack \(rack 2\) 1200 mm long: 6 × /)
+    expect(out).toMatch(/15N20.*\n.*bar to be bought/)
+  })
+
+  it('quotes at the shop’s own rates', () => {
+    const rates = { hour: '100 $', currency: '$', margin: '0 %' }
+    const { code, out } = billetwright(['quote', '-', '--json'], withMore({ rates }))
+    expect(code).toBe(0)
+    const { cost, quote } = JSON.parse(out) as {
+      cost: { hands: number; lines: { what: string; sum: number }[] }
+      quote: { currency: string; margin: number; price: number; range: [number, number] }
+    }
+    expect(quote.currency).toBe('$')
+    expect(quote.margin).toBeCloseTo(0, 9)
+    expect(cost.lines.find((l) => l.what === 'hours')?.sum).toBeCloseTo(cost.hands / 36, 6)
+    expect(quote.range[0]).toBeLessThan(quote.price)
+    expect(quote.range[1]).toBeGreaterThan(quote.price)
+  })
+
+  it('tells what a remnant gives, and that there is none', () => {
+    const rack = [
+      { steel: '1095', form: 'remnant', thickness: '10 mm', width: '50 mm', length: '280 mm' },
+    ]
+    const { code, out } = billetwright(['from-remnant', '-'], withMore({ rack }))
+    expect(code).toBe(0)
+    expect(out).toMatch(/Knife.*up to/)
+    const none = billetwright(['from-remnant', plate])
+    expect(none.code).toBe(1)
+    expect(none.error).toMatch(/no remnant/)
+  })
+})

@@ -19,6 +19,17 @@ export class CardPainter implements StagePainter {
   private share = 1
   private began = 0
   private before?: string
+  private next?: {
+    readonly camera: Camera
+    readonly wanted: Wanted
+    readonly width: number
+    readonly height: number
+    readonly moving: boolean
+  }
+  private frame?: number
+  private refining = false
+  private moving = false
+  private given?: WebGLSync
 
   constructor(canvas: HTMLCanvasElement) {
     this.canvas = canvas
@@ -49,23 +60,63 @@ export class CardPainter implements StagePainter {
   }
 
   draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void {
-    if (moving) this.learn()
+    this.next = { camera, wanted, width, height, moving }
+    if (this.frame === undefined) this.work()
+  }
+
+  /** Gives the card one thing at a time: the newest picture, else a round more of the one that stands. */
+  private readonly work = (): void => {
+    this.frame = undefined
+    if (this.isBusy()) return this.again()
+    const { next } = this
+    this.next = undefined
+    if (next) {
+      this.issue(next)
+      this.refining = !next.moving
+      return this.again()
+    }
+    if (!this.refining) return
+    this.refining = !this.scene.refine()
+    this.mark()
+    if (this.refining) return this.again()
+    this.canvas.dataset.drawn = 'full'
+  }
+
+  private again(): void {
+    this.frame = requestAnimationFrame(this.work)
+  }
+
+  private issue({ camera, wanted, width, height, moving }: NonNullable<CardPainter['next']>): void {
     const sharp = Math.min(devicePixelRatio, Math.sqrt(MOST_PIXELS / (width * height)))
     const sharpness = sharp * (moving ? this.share : 1)
-    const [w, h] = [
-      Math.max(1, Math.round(width * sharpness)),
-      Math.max(1, Math.round(height * sharpness)),
-    ]
+    const size = [width, height].map((side) => Math.max(1, Math.round(side * sharpness)))
     const { ground, cut, mode } = wanted
     // Light and finish alone leave geometry and pattern as they are.
-    const now = JSON.stringify([camera, ground, cut, mode, w, h, moving, this.stretching])
-    const shot = {
-      ...wanted,
-      camera: { ...camera, pixel: camera.pixel / sharpness },
-      exact: !moving,
-    }
-    this.scene.draw(shot, w, h, now !== this.before)
+    const now = JSON.stringify([camera, ground, cut, mode, size, this.stretching])
+    const shot = { ...wanted, camera: { ...camera, pixel: camera.pixel / sharpness } }
+    this.canvas.dataset.drawn = 'first'
+    this.moving = moving
+    this.scene.draw(shot, size[0]!, size[1]!, now !== this.before)
     this.before = now
+    this.mark()
+  }
+
+  /** Marks what the card was given, to know when it is done. */
+  private mark(): void {
+    const gl = this.scene.renderer.getContext() as WebGL2RenderingContext
+    this.given = gl.fenceSync(gl.SYNC_GPU_COMMANDS_COMPLETE, 0) ?? undefined
+    gl.flush()
+    this.began = performance.now()
+  }
+
+  private isBusy(): boolean {
+    if (!this.given) return false
+    const gl = this.scene.renderer.getContext() as WebGL2RenderingContext
+    if (gl.getSyncParameter(this.given, gl.SYNC_STATUS) !== gl.SIGNALED) return true
+    gl.deleteSync(this.given)
+    this.given = undefined
+    if (this.moving) this.learn(performance.now() - this.began)
+    return false
   }
 
   stretched?: () => void
@@ -78,16 +129,14 @@ export class CardPainter implements StagePainter {
   }
 
   /** Frames that come late are drawn smaller, early ones larger again. */
-  private learn(): void {
-    const now = performance.now()
-    const took = now - this.began
-    this.began = now
-    if (took > 1000) return
-    if (took > FRAME) this.share = Math.max(0.2, this.share * 0.85)
-    else if (took < FRAME / 2) this.share = Math.min(1, this.share * 1.05)
+  private learn(took: number): void {
+    if (took > FRAME)
+      this.share = Math.max(0.25, this.share * Math.max(0.5, Math.sqrt(FRAME / took)))
+    else if (took < FRAME / 2) this.share = Math.min(1, this.share * 1.1)
   }
 
   dispose(): void {
+    if (this.frame !== undefined) cancelAnimationFrame(this.frame)
     this.scene.dispose()
   }
 }

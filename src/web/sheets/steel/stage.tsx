@@ -115,7 +115,6 @@ export function Stage(props: StageProps) {
         ready.current = true
         camera.setBox(steel)
         soon.current(false)
-        painter.canvas.dataset.drawn = 'full'
       })
       .catch(() => setRefused(painter.by === 'card'))
     return () => {

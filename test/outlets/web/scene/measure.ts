@@ -64,6 +64,7 @@ async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Dif
   const facets = cutFacets(positions, triangles, smoothNormals(positions, triangles))
   await scene.lay({ facets, box, origin, weights })
   scene.draw(shotOf(view, depth), view.width, view.height)
+  while (!scene.refine());
   const [places, traces, cover, more, shown] = (
     ['places', 'traces', 'cover', 'more', 'shown'] as const
   ).map((w) => scene.read(w))
@@ -111,7 +112,6 @@ function shotOf(view: FaceView, ground: number): Shot {
     strip: 0.21,
     stripTurn: 0,
     ground,
-    exact: true,
     polish: false,
   }
 }

@@ -56,8 +56,6 @@ export interface Shot {
   readonly cut?: { readonly out: Vector; readonly at: number }
   /** How far the skin is ground away, m. */
   readonly ground: number
-  /** Pixels taken in parts where the pattern breaks: left out while the hand moves. */
-  readonly exact: boolean
   /** Scratches and grain of the polish; left out, they are drawn. */
   readonly polish?: boolean
 }
@@ -66,6 +64,9 @@ export interface Shot {
 const SHEET_ENTRIES = 4096
 
 type Uniforms = Record<string, IUniform>
+
+/** Rounds in which all parts of a pixel are taken. */
+const ROUNDS = FINE * FINE
 
 /** The metal on the graphics card: geometry, pattern and look, each a pass that is redone only when it must be. */
 export class SteelScene {
@@ -165,7 +166,7 @@ export class SteelScene {
     this.uniforms.stretch!.value = new Vector3(...by)
   }
 
-  /** Draws; `again` false redoes only the light. */
+  /** Draws with whole pixels; `again` false redoes only the light. `refine` then makes it exact, round by round. */
   draw(shot: Shot, width: number, height: number, again = true): void {
     const { renderer, body, box, pattern } = this
     if (!body || !box || !pattern) return
@@ -175,31 +176,44 @@ export class SteelScene {
     if (again) {
       body.material = this.materials.geometry
       this.pass(this.stage, targets.geometry)
-      this.drawPattern(pattern, shot.exact)
+      pattern.chain.run(-1, this.states(3))
+      this.fill(pattern.trace, targets.trace)
       if (this.worked && (shot.mode === 'thickness' || shot.mode === 'strain')) {
         this.worked.chain.run(-1, this.states(4))
         this.fill(this.worked.end, targets.worked)
       }
     }
+    if (again || this.round < ROUNDS) {
+      this.uniforms.inParts!.value = false
+      this.fill(pattern.cover, targets.cover)
+      this.round = 0
+    }
+    this.show()
+  }
+
+  /** Takes pixels where the pattern breaks in parts, one part of all of them at a call; whether that was the last. */
+  refine(): boolean {
+    const { pattern, targets } = this
+    if (!pattern || !targets || this.round >= ROUNDS) return true
+    if (this.round === 0) {
+      this.uniforms.inParts!.value = true
+      this.fill(pattern.cover, targets.cover)
+    }
+    pattern.chain.run(this.round, this.states(3))
+    this.fill(pattern.part, targets.cover, true)
+    if (++this.round < ROUNDS) return false
+    this.show()
+    return true
+  }
+  /** Parts taken so far. */
+  private round = ROUNDS
+
+  private show(): void {
+    const { body, targets } = this
+    if (!body || !targets) return
     this.fill(this.materials.look, targets.look)
     body.material = this.materials.final
     this.pass(this.stage, null)
-  }
-
-  private drawPattern(
-    { chain, trace, cover, part }: NonNullable<SteelScene['pattern']>,
-    exact: boolean,
-  ): void {
-    const { targets } = this
-    if (!targets) return
-    const pair = this.states(3)
-    chain.run(-1, pair)
-    this.fill(trace, targets.trace)
-    this.fill(cover, targets.cover)
-    for (let i = 0; exact && i < FINE * FINE; i++) {
-      chain.run(i, pair)
-      this.fill(part, targets.cover, true)
-    }
   }
 
   /** The last picture's numbers, four a pixel, row by row from the bottom: for measuring. */
@@ -382,7 +396,6 @@ export class SteelScene {
     set('pictureWidth', width * camera.pixel)
     set('cutPlane', shot.cut ? new Vector4(...shot.cut.out, shot.cut.at) : new Vector4())
     set('ground', shot.ground)
-    set('inParts', shot.exact)
     set('mode', MODES[shot.mode])
     set('range', new Vector2(...shot.range))
     set('steps', shot.steps)

@@ -1,0 +1,129 @@
+import { readFileSync } from 'node:fs'
+import type { Page } from 'playwright-core'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import { findings } from './findings.ts'
+import { type OpenApp, eventually, openApp, picture, softwareCard } from './open-app.ts'
+
+let app: OpenApp
+beforeAll(async () => {
+  app = await openApp(softwareCard)
+}, 60_000)
+afterAll(async () => {
+  await app?.close()
+})
+
+/** Waits until the metal is drawn in full. */
+async function drawn(page: Page): Promise<void> {
+  await page.locator('.stage canvas[data-drawn="full"]').waitFor({ timeout: 60_000 })
+}
+
+/** Share of the stage that is metal, and how light the metal is on the whole. */
+function look(page: Page): Promise<{ readonly metal: number; readonly light: number }> {
+  return page.locator('.stage canvas').evaluate((stage) => {
+    const canvas = stage as HTMLCanvasElement
+    const copy = document.createElement('canvas')
+    copy.width = canvas.width
+    copy.height = canvas.height
+    const ink = copy.getContext('2d')!
+    ink.drawImage(canvas, 0, 0)
+    const { data } = ink.getImageData(0, 0, copy.width, copy.height)
+    let [metal, light] = [0, 0]
+    for (let i = 0; i < data.length; i += 4)
+      if (data[i + 3]! > 127) {
+        metal++
+        light += data[i]!
+      }
+    return { metal: metal / (data.length / 4), light: light / Math.max(metal, 1) }
+  })
+}
+
+describe('the steel', () => {
+  it('is drawn by the engine where there is no card, and says so; other sheets fetch nothing of it', async () => {
+    const page = await app.open('/rigging-knife/route', { bypassCSP: true })
+    await page.locator('.figures').waitFor()
+    const fetched = () =>
+      page.evaluate(() => performance.getEntriesByType('resource').map((entry) => entry.name))
+    const ofCard = (names: readonly string[]) => names.filter((n) => n.includes('card-painter'))
+    expect(ofCard(await fetched())).toEqual([])
+    await page.getByRole('button', { name: 'The steel' }).click()
+    await drawn(page)
+    expect(ofCard(await fetched())).toHaveLength(1)
+    await page.getByText('the engine draws instead').waitFor()
+    expect((await look(page)).metal).toBeGreaterThan(0.1)
+    await picture(page, 'steel-engine-light')
+    expect(await findings(page)).toEqual([])
+    await page.getByRole('button', { name: 'Back', exact: true }).click()
+    await eventually(() =>
+      page.getByRole('button', { name: 'Back', exact: true }).getAttribute('aria-pressed'),
+    ).toBe('true')
+    await page.context().close()
+  }, 90_000)
+
+  it('is turned, cut, ground and followed through the route on a card', async () => {
+    const page = await app.open('/rigging-knife/steel', {
+      bypassCSP: true,
+      colorScheme: 'dark',
+      reducedMotion: 'reduce',
+      // The processor plays the card: a small picture is soon drawn.
+      viewport: { width: 1010, height: 640 },
+    })
+    await page.getByRole('button', { name: 'Use it all the same' }).click()
+    await drawn(page)
+    const press = (name: string) => page.getByRole('button', { name, exact: true }).click()
+    /** The picture after it has begun anew and come to rest. */
+    const settled = async () => {
+      await page.waitForTimeout(300)
+      await drawn(page)
+      return look(page)
+    }
+    await press('Face')
+    const face = await settled()
+    expect(face.metal).toBeGreaterThan(0.1)
+    await page.locator('.stage').focus()
+    for (let i = 0; i < 6; i++) await page.keyboard.press('ArrowUp')
+    expect((await settled()).metal).toBeLessThan(0.95 * face.metal)
+    await picture(page, 'steel-card-dark')
+    // Half the blade cut away shows less of it, its section turned to the eye.
+    await press('across')
+    expect((await settled()).metal).toBeLessThan(0.9 * face.metal)
+    await picture(page, 'steel-section-dark')
+    expect(await findings(page)).toEqual([])
+    await press('none')
+    for (const shown of ['layer thickness', 'strain', 'carbon', 'hardness', 'which bar']) {
+      await press(shown)
+      await page.locator('.legend').waitFor()
+    }
+    await press('etched')
+    const route = page.getByLabel('Through the route')
+    await route.fill('4')
+    await page.getByText('5 restack').waitFor()
+    await settled()
+    await picture(page, 'steel-step-dark')
+    const saved = page.waitForEvent('download')
+    await press('Save the picture')
+    expect((await saved).suggestedFilename()).toBe('rigging-knife-for-the-kittiwake-ladder.png')
+    await page.context().close()
+  }, 180_000)
+})
+
+describe('the heats', () => {
+  it('are drawn, told as tables and saved as files', async () => {
+    const page = await app.open('/presentation-sword/heats', { bypassCSP: true })
+    await page.getByRole('heading', { name: 'Hardening window' }).waitFor({ timeout: 30_000 })
+    await picture(page, 'heats-sword-light', true)
+    await page.locator('.temperature summary').click()
+    const saved = page.waitForEvent('download')
+    await page.locator('.temperature').getByRole('button', { name: 'Save as CSV' }).click()
+    const text = readFileSync(await (await saved).path(), 'utf8')
+    const lines = text.trim().split('\r\n')
+    expect(lines[0]).toContain('bar,step,for,heats')
+    const shown = await page.locator('.temperature tbody tr').count()
+    expect(lines).toHaveLength(shown + 1)
+    // No metal was hotter than its fire, none colder than the room.
+    const means = lines.slice(1).map((row) => Number(row.split(',').at(-1)))
+    expect(Math.min(...means)).toBeGreaterThan(10)
+    expect(Math.max(...means)).toBeLessThan(1300)
+    expect(await findings(page)).toEqual([])
+    await page.context().close()
+  }, 90_000)
+})

@@ -1,0 +1,80 @@
+import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs'
+import { tmpdir } from 'node:os'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { type Browser, type Page, chromium } from 'playwright-core'
+import { build } from 'vite'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
+import type { Asked, Differences } from './scene/measure.ts'
+import { browserPath, softwareCard } from './open-app.ts'
+
+const at = (path: string) => fileURLToPath(new URL(path, import.meta.url))
+const job = (name: string) => readFileSync(at(`../../../jobs/${name}.json`), 'utf8')
+
+let browser: Browser
+let page: Page
+let folder: string
+
+/** The scene in a page of its own, drawn by the software card. */
+beforeAll(async () => {
+  folder = mkdtempSync(join(tmpdir(), 'billetwright-scene-'))
+  await build({
+    configFile: false,
+    root: at('scene'),
+    logLevel: 'error',
+    build: { outDir: folder, emptyOutDir: true, target: 'es2022' },
+  })
+  browser = await chromium.launch({ executablePath: browserPath(), args: softwareCard })
+  page = await browser.newPage()
+  const types = { html: 'text/html', js: 'text/javascript', css: 'text/css' }
+  await page.route('http://scene.test/**', (route) => {
+    const path = join(folder, new URL(route.request().url()).pathname)
+    if (!existsSync(path)) return route.fulfill({ status: 404 })
+    const kind = path.split('.').at(-1) as keyof typeof types
+    return route.fulfill({ body: readFileSync(path), contentType: types[kind] })
+  })
+  await page.goto('http://scene.test/index.html')
+  await page.waitForFunction('window.measure')
+}, 120_000)
+afterAll(async () => {
+  await browser?.close()
+  rmSync(folder, { recursive: true, force: true })
+})
+
+function measured(asked: Asked): Promise<Differences> {
+  return page.evaluate(
+    (a) => (window as unknown as { measure(a: Asked): Promise<Differences> }).measure(a),
+    asked,
+  )
+}
+
+/** Each sample job: its face whole and coarse, a part of it near enough that every layer is seen, one side more. */
+const faces: readonly (readonly [string, Asked])[] = [
+  ['builders-plate', 2, 24, 'edge'],
+  ['rigging-knife', 2, 60, 'spine'],
+  ['galley-knife', 1.5, 60, 'spine'],
+  ['presentation-sword', 0.6, 24, 'edge'],
+].flatMap(([name, coarse, near, side]) => {
+  const asked = { job: job(name as string), ppmm: near as number }
+  const part = { along: 0.72, across: 0.45, width: 160, height: 100 }
+  return [
+    [`${name}, face`, { ...asked, ppmm: coarse as number, side: 'front' }],
+    [`${name}, near`, { ...asked, side: 'front', part }],
+    [`${name}, ground`, { ...asked, side: 'front', part, depth: 2e-4 }],
+    [`${name}, ${side}`, { ...asked, side: side as Asked['side'], part }],
+  ] as [string, Asked][]
+})
+
+describe('the card draws what the engine draws', () => {
+  it.each(faces)(
+    '%s',
+    async (_name, asked) => {
+      const found = await measured(asked)
+      expect(found.pixels).toBeGreaterThan(300)
+      if (found.resolved > 200) expect(found.within).toBeGreaterThanOrEqual(0.995)
+      if (found.fine > 200) expect(Math.abs(found.byCard - found.byEngine)).toBeLessThan(0.002)
+      expect(found.look).toBeLessThan(1)
+    },
+    240_000,
+  )
+})

@@ -180,6 +180,7 @@ export const english = {
     choose: 'choose',
     asUsual: (value: string) => `usual: ${value}`,
     notWorked: 'not worked out',
+    asAbove: (names: string) => `As above: ${names}.`,
     foot: 'Off the rack to etched',
     stays: (percent: string) => `${percent} of the steel stays in the piece`,
     totalHeats: (n: number) => plural(n, 'heat', 'heats'),

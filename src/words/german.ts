@@ -180,6 +180,7 @@ export const german: Catalogue = {
     choose: 'wählen',
     asUsual: (value) => `üblich: ${value}`,
     notWorked: 'nicht gerechnet',
+    asAbove: (names) => `Wie oben: ${names}.`,
     foot: 'Vom Regal bis zur Ätzung',
     stays: (percent) => `${percent} des Stahls bleiben im Stück`,
     totalHeats: (n) => plural(n, 'Hitze', 'Hitzen'),

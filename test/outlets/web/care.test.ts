@@ -11,10 +11,10 @@ afterAll(async () => {
 })
 
 const screens = [
-  ['piece', '/builders-plate/piece', '.scale-drawing'],
+  ['piece', '/builders-plate/piece', '.face canvas'],
   ['route', '/builders-plate/route', '.figures'],
-  ['route-open', '/builders-plate/route/plate/5', '.open-step'],
-  ['route-branches', '/presentation-sword/route', '.bar-head'],
+  ['route-open', '/builders-plate/route/plate/5', '.before-after'],
+  ['route-branches', '/presentation-sword/route', '.figures'],
   ['steel', '/builders-plate/steel', 'h1'],
   ['heats', '/builders-plate/heats', 'h1'],
 ] as const
@@ -56,7 +56,7 @@ describe('care', () => {
       ).toEqual({})
       await desk.context().close()
       await phone.context().close()
-    }, 60_000)
+    }, 120_000)
 
   it('the whole planning flow by keyboard alone', async () => {
     const page = await app.open('/builders-plate/route')
@@ -149,6 +149,7 @@ describe('care', () => {
   it('speaks German throughout, and the units re-express what was typed without touching it', async () => {
     const page = await app.open('/builders-plate/route/plate/0', { locale: 'de-DE' })
     await page.getByRole('button', { name: 'Der Arbeitsgang', exact: true }).waitFor()
+    await page.locator('.figures').waitFor()
     await page.getByText('Zum Mitnehmen').waitFor()
     expect(await page.locator('html').getAttribute('lang')).toBe('de')
     const thickness = fieldAt(page, 'bars.plate[0].sheets[0].thickness')

@@ -18,6 +18,8 @@ export interface CardRow {
   readonly row?: Row
   /** Other bars it takes in, by name. */
   readonly joins: readonly string[]
+  /** Cautions that stand with an earlier step already, by name. */
+  readonly told: readonly string[]
 }
 
 /** Every written step in the order in which the work can be done. */
@@ -30,12 +32,16 @@ export function cardRows(
   const names = barNames(job)
   const order = orderOf(job, names, declared)
   let number = 0
+  const told = new Set<string>()
   return order.flatMap((bar) =>
     stepsOf(job, bar).map((step, index): CardRow => {
       const found = done.get(`${bar}\n${index}`)
       // While a change is worked out the old row of another operation must not stand in for it.
       const row = found?.title === step.do ? found : undefined
-      return { bar, index, number: ++number, step, row, joins: named(step, bar, names) }
+      const before = [...told]
+      for (const caution of row?.cautions ?? []) told.add(caution.name)
+      const joins = named(step, bar, names)
+      return { bar, index, number: ++number, step, row, joins, told: before }
     }),
   )
 }

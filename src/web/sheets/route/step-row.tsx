@@ -40,7 +40,10 @@ interface StepRowProps {
 /** One step: what is done, and what the bar is after it. Drawn again only when it says another thing. */
 export const StepRow = memo(OneStep, (a, b) => {
   const same = a.row.step === b.row.step && a.row.row === b.row.row
-  const placed = a.row.number === b.row.number && a.row.index === b.row.index
+  const placed =
+    a.row.number === b.row.number &&
+    a.row.index === b.row.index &&
+    a.row.told.length === b.row.told.length
   const drawn = a.ratios.section === b.ratios.section && a.ratios.bench === b.ratios.bench
   const wrong = a.problems.length > 0 || b.problems.length > 0
   return (
@@ -56,6 +59,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
   const { row, bar, index, number, step } = card
   const operation = declared?.operations.find((o) => o.name === step.do)
   const place = `bars.${bar}[${index}]`
+  const isWorked = useDesk((desk) => desk.worked !== undefined)
   // As text, so that a row is drawn again only when its own numbers change.
   const solved = useDesk(({ worked, sound }) =>
     JSON.stringify(
@@ -118,7 +122,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
         {row ? (
           <Account row={row} ratios={ratios} />
         ) : (
-          <span className="unworked note soft">{words.route.notWorked}</span>
+          <span className="unworked note soft">{isWorked && words.route.notWorked}</span>
         )}
       </div>
       {row && row.warnings.length > 0 && !open && (
@@ -131,7 +135,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
           <b>{sentence(own[0].what)}</b>
         </p>
       )}
-      <PrintedCautions row={row} />
+      <PrintedCautions row={row} told={card.told} />
       {open && <OpenStep card={card} problems={own} name={name} add={() => add(card)} />}
     </div>
   )
@@ -234,12 +238,17 @@ function RowMark({ row }: { readonly row?: Row }) {
   )
 }
 
-/** On paper every caution stands with its step. */
-function PrintedCautions({ row }: { readonly row?: Row }) {
+/** On paper every caution stands with its step: in full the first time, by its name after that. */
+function PrintedCautions({ row, told }: { readonly row?: Row; readonly told: readonly string[] }) {
+  const words = useWords()
   if (!row || row.cautions.length === 0) return null
+  const [again, first] = [true, false].map((known) =>
+    row.cautions.filter(({ name }) => told.includes(name) === known),
+  )
   return (
     <p className="printed note" lang="en">
-      {row.cautions.map((c) => `${c.danger} ${c.care}`).join(' ')}
+      {first.map((c) => `${c.danger} ${c.care}`).join(' ')}
+      {again.length > 0 && ` ${words.route.asAbove(again.map(({ name }) => name).join(', '))}`}
     </p>
   )
 }

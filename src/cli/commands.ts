@@ -15,6 +15,7 @@ import { schema } from './commands/schema.ts'
 import { steels } from './commands/steels.ts'
 import { cut, fromRemnant, quote } from './commands/stock.ts'
 import { suggest } from './commands/suggest.ts'
+import { ifChanged } from './commands/what-if.ts'
 
 /** Every command, in the order help lists them. */
 export const commands: readonly Command[] = [
@@ -25,6 +26,7 @@ export const commands: readonly Command[] = [
   measure,
   suggest,
   range,
+  ifChanged,
   cut,
   quote,
   fromRemnant,

@@ -59,6 +59,7 @@ export {
   drawerOfJob,
   rangeOfJob,
 } from './planning/range.ts'
+export { type WhatIf, whatIfOfJob } from './planning/what-if.ts'
 export {
   type Priced,
   type RemnantUse,

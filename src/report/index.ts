@@ -13,4 +13,5 @@ export {
   remnantText,
   sensitivityText,
   suggestionsText,
+  whatIfText,
 } from './planning.ts'

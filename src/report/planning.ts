@@ -6,6 +6,7 @@ import type {
   RemnantUse,
   Sensitivity,
   SuggestedRoutes,
+  WhatIf,
 } from '#job'
 import { type Ink, plainInk } from './ink.ts'
 import { type CardUnits, type Say, sayIn } from './say.ts'
@@ -183,4 +184,28 @@ export function sensitivityText(all: readonly Sensitivity[], most = 8): string {
       return `  ${`${lever.at}.${lever.name}`.padEnd(30)} ${sign}${percent(Math.abs(steelForOnePercent), 2)} steel for 1 % more${steps}`
     })
     .join('\n')}\n`
+}
+
+/** What moved when one number was changed. */
+export function whatIfText({ before, after }: WhatIf, style: PlanningStyle = {}): string {
+  const say = sayIn(style.units ?? 'metric')
+  const rows: readonly (readonly [string, keyof typeof before, (value: number) => string])[] = [
+    ['steel off the rack', 'steel', (v) => say.mass(v)],
+    ['finished mass', 'mass', (v) => say.mass(v)],
+    ['heats', 'heats', (v) => String(v)],
+    ['work', 'hands', hours],
+    ['expected cost', 'cost', (v) => v.toFixed(2)],
+    ['lines on the face', 'lines', (v) => say.lines(v)],
+  ]
+  const lines = rows.flatMap(([what, name, print]) => {
+    const [was, is] = [before[name], after[name]]
+    if (was === undefined || is === undefined) return []
+    const share = was === 0 ? 0 : is / was - 1
+    const moved =
+      Math.abs(share) < 5e-5
+        ? 'stays'
+        : `${print(is).padEnd(14)} ${share < 0 ? '−' : '+'}${percent(Math.abs(share), 1)}`
+    return [`${what.padEnd(20)}${print(was).padStart(14)}   ${moved}`]
+  })
+  return `${lines.join('\n')}\n`
 }

@@ -1,6 +1,6 @@
 import { readQuantity } from '#units'
-import { USUAL_DRAWS, allowanceOfJob, sensitivitiesOfJob } from '#job'
-import { type CardUnits, problemsText, rangeText, sensitivityText } from '#report'
+import { USUAL_DRAWS, allowanceOfJob } from '#job'
+import { type CardUnits, problemsText, rangeText } from '#report'
 import { BadUsage, type Command, one, text } from '../command.ts'
 import { drawOnAllCores } from '../draw-crew.ts'
 import { jobFrom } from '../job-file.ts'
@@ -9,14 +9,13 @@ export const range: Command = {
   name: 'range',
   summary:
     'How the piece is likely to turn out: mass, length, lines, and whether it comes up short.',
-  usage: 'FILE [--draws N] [--risk P] [--longer P] [--what-matters] [--units metric|inch] [--json]',
+  usage: 'FILE [--draws N] [--risk P] [--longer P] [--units metric|inch] [--json]',
   options: {
     json: { type: 'boolean' },
     units: { type: 'string' },
     draws: { type: 'string' },
     risk: { type: 'string' },
     longer: { type: 'string' },
-    'what-matters': { type: 'boolean' },
   },
   help: [
     'Makes the piece over and over on paper, bars, heats, cuts and the hand each as far off as',
@@ -24,7 +23,6 @@ export const range: Command = {
     '--draws N        makings, 10 000 unless said otherwise',
     '--risk P         also find how much longer to cut the stacks: --risk "5 %"',
     '--longer P       as if every stack were cut longer by this share',
-    '--what-matters   the numbers of the route that move the steel most',
   ],
   async run(given, terminal) {
     const units = one(given, ['metric', 'inch'], 'units', 'metric') as CardUnits
@@ -47,16 +45,11 @@ export const range: Command = {
       risk === undefined
         ? undefined
         : { risk, found: allowanceOfJob(job.ok, risk, terminal.signal).ok }
-    const matters =
-      given.options['what-matters'] === true
-        ? sensitivitiesOfJob(job.ok, terminal.signal).ok
-        : undefined
     if (given.options.json === true) {
-      terminal.out(`${JSON.stringify({ ...found.ok, allowance, matters }, null, 2)}\n`)
+      terminal.out(`${JSON.stringify({ ...found.ok, allowance }, null, 2)}\n`)
       return 0
     }
     terminal.out(rangeText(found.ok, allowance, { units, ink: terminal.ink }))
-    if (matters) terminal.out(`\nwhat moves the steel most\n${sensitivityText(matters)}`)
     return 0
   },
 }

@@ -31,7 +31,8 @@ function count(results) {
 }
 
 console.log('== set-up')
-if (run(process.execPath, ['scripts/set-up.mjs', '--app', '--browser', '--oracles']) !== 0) close(0, 1)
+if (run(process.execPath, ['scripts/set-up.mjs', '--app', '--browser', '--oracles']) !== 0)
+  close(0, 1)
 const node = findNode()
 if (!node) {
   console.error(explainNoNode())

@@ -21,6 +21,8 @@ export interface Room {
   /** Names its door may export, where that is more than usual, and why. */
   readonly names?: number
   readonly namesWhy?: string
+  /** Lines it may have beside its members, where that is more than usual, and why. */
+  readonly lines?: { readonly most: number; readonly why: string }
 }
 
 /** Everything the rules look at, read once. */

@@ -88,8 +88,8 @@ function checkPath(house: House, path: string, from: string): Omit<Fault, 'at'> 
   // The package's own name and version.
   if (target === 'package.json') return undefined
   const [room, other] = [roomOf(path), roomOf(target)]
-  // A bench may measure what lies behind a door.
-  const measures = path.startsWith('bench/') && target !== `src/${other}/index.ts`
+  // A bench, or a test of the page, may measure what lies behind a door.
+  const measures = /^(bench|test\/outlets\/web)\//.test(path) && target !== `src/${other}/index.ts`
   if (room !== other && !measures) {
     return room === undefined
       ? { what: `reaches into ${other} by ${from}`, try: `import from #${other}` }

@@ -63,7 +63,9 @@ export function checkRoomSizes(house: House): Fault[] {
     const [, room, ...member] = place.split('/')
     const isRoom = member.length === 0
     const larger = house.rooms[room]?.members?.larger?.[member.at(-1) ?? '']
-    const most = isRoom ? LARGEST_ROOM : larger?.why ? larger.lines : LARGEST_MEMBER
+    const allowed = house.rooms[room]?.lines
+    const largest = allowed?.why ? allowed.most : LARGEST_ROOM
+    const most = isRoom ? largest : larger?.why ? larger.lines : LARGEST_MEMBER
     if (count <= most) return []
     const what = `${count} lines without tests${isRoom ? ' and members' : ''}; ${most} is the most`
     return [{ at: place, what, try: 'split the idea in two' }]

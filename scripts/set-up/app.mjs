@@ -19,14 +19,21 @@ export function buildApp() {
     return false
   }
   say('Building the app (a few seconds) …')
-  const run = spawnSync(node, [at('node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'warn'], {
-    cwd: at('.'),
-    encoding: 'utf8',
-    maxBuffer: 1 << 26,
-  })
+  const run = spawnSync(
+    node,
+    [at('node_modules/vite/bin/vite.js'), 'build', '--logLevel', 'warn'],
+    {
+      cwd: at('.'),
+      encoding: 'utf8',
+      maxBuffer: 1 << 26,
+    },
+  )
   if (run.status !== 0) {
-    const why = run.error?.message ?? (`${run.stderr}${run.stdout}`.trim() || `status ${run.status}`)
-    sayFailed('the app could not be built', why, ['npm run check tells what is wrong with the source'])
+    const why =
+      run.error?.message ?? (`${run.stderr}${run.stdout}`.trim() || `status ${run.status}`)
+    sayFailed('the app could not be built', why, [
+      'npm run check tells what is wrong with the source',
+    ])
     return false
   }
   writeFileSync(stampPath, stamp)

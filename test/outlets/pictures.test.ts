@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, readdirSync, rmSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import { readPng } from '../../src/formats/index.ts'
+import { readPng } from '#formats'
 import { billetwright } from './command-line.ts'
 
 let folder = ''

@@ -13,8 +13,9 @@ afterAll(async () => {
 })
 
 /** Waits until the metal is drawn in full. */
-async function drawn(page: Page): Promise<void> {
-  await page.locator('.stage canvas[data-drawn="full"]').waitFor({ timeout: 60_000 })
+async function drawn(page: Page, by: 'card' | 'engine'): Promise<void> {
+  const canvas = page.locator(`.stage canvas[data-by="${by}"][data-drawn="full"]`)
+  await canvas.waitFor({ timeout: 90_000 })
 }
 
 /** Share of the stage that is metal, and how light the metal is on the whole. */
@@ -46,7 +47,7 @@ describe('the steel', () => {
     const ofCard = (names: readonly string[]) => names.filter((n) => n.includes('card-painter'))
     expect(ofCard(await fetched())).toEqual([])
     await page.getByRole('button', { name: 'The steel' }).click()
-    await drawn(page)
+    await drawn(page, 'engine')
     expect(ofCard(await fetched())).toHaveLength(1)
     await page.getByText('the engine draws instead').waitFor()
     expect((await look(page)).metal).toBeGreaterThan(0.1)
@@ -68,12 +69,12 @@ describe('the steel', () => {
       viewport: { width: 1010, height: 640 },
     })
     await page.getByRole('button', { name: 'Use it all the same' }).click()
-    await drawn(page)
+    await drawn(page, 'card')
     const press = (name: string) => page.getByRole('button', { name, exact: true }).click()
     /** The picture after it has begun anew and come to rest. */
     const settled = async () => {
       await page.waitForTimeout(300)
-      await drawn(page)
+      await drawn(page, 'card')
       return look(page)
     }
     await press('Face')

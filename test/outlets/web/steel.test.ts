@@ -5,11 +5,22 @@ import { fileURLToPath } from 'node:url'
 import { type Browser, type Page, chromium } from 'playwright-core'
 import { build } from 'vite'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
-import type { Asked, Differences } from './scene/measure.ts'
 import { browserPath, softwareCard } from './open-app.ts'
 
 const at = (path: string) => fileURLToPath(new URL(path, import.meta.url))
 const job = (name: string) => readFileSync(at(`../../../jobs/${name}.json`), 'utf8')
+
+/** What the page is asked, and what it answers: see the page's own text. */
+interface Asked {
+  readonly job: string
+  readonly side: string
+  readonly ppmm: number
+  readonly part?: object
+  readonly depth?: number
+}
+type Differences = Readonly<
+  Record<'pixels' | 'resolved' | 'within' | 'fine' | 'byCard' | 'byEngine' | 'look', number>
+>
 
 let browser: Browser
 let page: Page
@@ -20,9 +31,15 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'billetwright-scene-'))
   await build({
     configFile: false,
-    root: at('scene'),
+    root: at('../../../src/web/scene'),
     logLevel: 'error',
-    build: { outDir: folder, emptyOutDir: true, target: 'es2022' },
+    build: {
+      outDir: folder,
+      emptyOutDir: true,
+      target: 'es2022',
+      rolldownOptions: { input: at('../../../src/web/scene/against-engine.html') },
+    },
+    worker: { format: 'es' },
   })
   browser = await chromium.launch({ executablePath: browserPath(), args: softwareCard })
   page = await browser.newPage()
@@ -33,7 +50,7 @@ beforeAll(async () => {
     const kind = path.split('.').at(-1) as keyof typeof types
     return route.fulfill({ body: readFileSync(path), contentType: types[kind] })
   })
-  await page.goto('http://scene.test/index.html')
+  await page.goto('http://scene.test/against-engine.html')
   await page.waitForFunction('window.measure')
 }, 120_000)
 afterAll(async () => {

@@ -4,7 +4,8 @@ import { useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord, Treated } from '#job'
 import { useNight } from '../../drawing/night.ts'
 import { steelColours, tonesFor } from '../../drawing/tones.ts'
-import { PlotData, type PlotTable } from './plot-data.tsx'
+import { PlotData } from './plot-data.tsx'
+import type { PlotTable } from './plot-table.ts'
 
 const WIDE = 196
 const TALL = 110

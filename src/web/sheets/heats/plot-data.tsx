@@ -1,12 +1,5 @@
 import { useWords } from '#desk'
-
-/** What a plot was drawn from. */
-export interface PlotTable {
-  /** Of the file. */
-  readonly name: string
-  readonly columns: readonly string[]
-  readonly rows: readonly (readonly (string | number)[])[]
-}
+import { type PlotTable, csvOf } from './plot-table.ts'
 
 /** The figures behind a plot: as a table to open, and as a file. */
 export function PlotData({
@@ -52,15 +45,6 @@ export function PlotData({
       </div>
     </details>
   )
-}
-
-/** Comma-separated values as RFC 4180 has them. */
-export function csvOf({ columns, rows }: PlotTable): string {
-  const cell = (value: string | number) => {
-    const text = String(value)
-    return /[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text
-  }
-  return [columns, ...rows].map((row) => row.map(cell).join(',')).join('\r\n') + '\r\n'
 }
 
 function saveCsv(table: PlotTable): void {

@@ -6,7 +6,8 @@ import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
 
 const ROW = 22
-const LEFT = 150
+/** Mean width of a letter at 14 px, px. */
+const LETTER = 6.8
 const RIGHT = 132
 
 interface Burnt {
@@ -27,7 +28,10 @@ export function ScalePlot({ heats }: { readonly heats: readonly HeatRecord[] }) 
   const burnt = burntIn(shown?.rows ?? [])
   const whole = burnt.reduce((sum, b) => sum + b.mass, 0)
   const most = Math.max(...burnt.map((b) => b.mass), 1e-9)
-  const x = scaleLinear([0, most], [0, Math.max(room - LEFT - RIGHT, 40)])
+  const longest = Math.max(...burnt.map((b) => trade(b.row.title).length), 8)
+  const left = Math.min(44 + longest * LETTER, Math.max(room * 0.5, 120))
+  const letters = Math.floor((left - 44) / LETTER)
+  const x = scaleLinear([0, most], [0, Math.max(room - left - RIGHT, 24)])
   const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 0 })
   return (
     <section className="scale-plot" aria-labelledby="heats-scale">
@@ -51,13 +55,13 @@ export function ScalePlot({ heats }: { readonly heats: readonly HeatRecord[] }) 
                   {number}
                 </text>
                 <text x="32" y="16">
-                  {trade(row.title)}
+                  {cut(trade(row.title), letters)}
                 </text>
                 {Array.from({ length: n }, (_, k) => (
                   <rect
                     key={k}
                     className="burnt"
-                    x={LEFT + (k * x(mass)) / n}
+                    x={left + (k * x(mass)) / n}
                     y="5"
                     width={Math.max(0.5, x(mass) / n - 1.5)}
                     height="11"
@@ -111,6 +115,10 @@ export function ScalePlot({ heats }: { readonly heats: readonly HeatRecord[] }) 
       />
     </section>
   )
+}
+
+function cut(text: string, letters: number): string {
+  return text.length <= letters ? text : `${text.slice(0, Math.max(letters - 1, 1)).trimEnd()}…`
 }
 
 function burntIn(rows: readonly Row[]): Burnt[] {

@@ -4,7 +4,8 @@ import { type Declarations, useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord } from '#job'
 import { useRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
-import { PlotData, type PlotTable } from './plot-data.tsx'
+import { PlotData } from './plot-data.tsx'
+import type { PlotTable } from './plot-table.ts'
 import { type BarLine, type StepSpan, layTime } from './time-line.ts'
 
 const LEFT = 74
@@ -19,6 +20,8 @@ export const CARBON_MOVES = 1000 + KELVIN
 /** Colour of no glow, below 500 °C. */
 const GLOW_FROM = 500
 const HOTTEST = 1300
+/** Narrower than this a plot is moved from side to side instead, px. */
+const NARROWEST = 620
 
 /** How hot each bar was, heat after heat, drawn in the colour it glows. */
 export function TemperaturePlot({ heats }: { readonly heats: readonly HeatRecord[] }) {
@@ -35,14 +38,14 @@ export function TemperaturePlot({ heats }: { readonly heats: readonly HeatRecord
         <h3 id="heats-history">{words.heatsSheet.history}</h3>
         <span className="note soft">{words.heatsSheet.historyNote}</span>
       </div>
-      <div ref={place} className="bars">
+      <div ref={place} className="bars" tabIndex={room > 0 && room < NARROWEST ? 0 : undefined}>
         {room > 0 &&
           bars.map((bar) => (
             <BarPlot
               key={bar.bar}
               bar={bar}
               alone={bars.length === 1}
-              room={room}
+              room={Math.max(room, NARROWEST)}
               longest={longest}
               glow={glow}
             />

@@ -1,7 +1,7 @@
 import type { Facets, LaidSteel } from '#desk'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
-import { SteelScene } from './scene/steel-scene.ts'
-import type { Camera, Vector } from './scene/views.ts'
+import { SteelScene } from '../../scene/steel-scene.ts'
+import type { Camera, Vector } from '../../scene/views.ts'
 
 /** Most pixels a picture is drawn with; a card's memory is not endless. */
 const MOST_PIXELS = 4e6

@@ -35,8 +35,8 @@ export function Rule(props: RuleProps) {
           {Array.from({ length: 21 }, (_, i) => (
             <i key={i} className={i % 5 === 0 ? 'long' : ''} style={{ left: `${i * 5}%` }} />
           ))}
-          {marks.map((mark) => (
-            <b key={mark} className="note" style={{ left: place(mark) }}>
+          {marks.map((mark, i) => (
+            <b key={i} className="note" style={{ left: place(mark) }}>
               {say(mark)}
             </b>
           ))}

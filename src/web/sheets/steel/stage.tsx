@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react'
 import { type LaidSteel, useWords } from '#desk'
 import { EnginePainter } from './engine-painter.ts'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
-import type { Vector } from './scene/views.ts'
+import type { Vector } from '../../scene/views.ts'
 import { StageCamera } from './stage-camera.ts'
 
 /** What the hand moves. */
@@ -71,6 +71,7 @@ export function Stage(props: StageProps) {
       made = one
       holder.replaceChildren(one.canvas)
       one.canvas.setAttribute('aria-hidden', 'true')
+      one.canvas.dataset.by = one.by
       one.stretched = () => soon.current(true)
       setPainter(one)
       latest.current.onPainter(one, why)

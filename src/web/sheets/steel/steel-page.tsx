@@ -12,8 +12,8 @@ import { RouteScrub } from './route-scrub.tsx'
 import { Choice, Rule } from './rule.tsx'
 import { savePicture } from './save-picture.ts'
 import { ScaleBar } from './scale-bar.tsx'
-import { MODES, type Mode } from './scene/modes.ts'
-import type { Vector, ViewName } from './scene/views.ts'
+import { MODES, type Mode } from '../../scene/modes.ts'
+import type { Vector, ViewName } from '../../scene/views.ts'
 import { SteelFigures } from './steel-figures.tsx'
 import { Stage, type Tool, wayBetween } from './stage.tsx'
 import type { StageCamera } from './stage-camera.ts'
@@ -293,7 +293,7 @@ function CutRule({
       to={1}
       step={0.002}
       marks={[0, 0.25, 0.5, 0.75, 1]}
-      say={(v) => say.length(v * span).replace(/ mm$/, '')}
+      say={(v) => (v === 0 ? '0' : say.length(v * span).replace(/ mm$/, ''))}
       shown={<Measure text={at} />}
       spoken={at}
       onChange={onShare}

@@ -2,9 +2,9 @@ import { computeJob, patternOf, readJob } from '#job'
 import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
 import { type FaceView, type Side, crop, faceOfSolid, smoothNormals } from '#view'
-import { cutFacets } from '../../../../src/desk/engine/facets.ts'
-import { SteelScene, type Shot } from '../../../../src/web/sheets/steel/scene/steel-scene.ts'
-import type { Camera, Vector } from '../../../../src/web/sheets/steel/scene/views.ts'
+import { cutFacets } from '#desk'
+import { SteelScene, type Shot } from './steel-scene.ts'
+import type { Camera, Vector } from './views.ts'
 
 /** A face, or a part of it about a place along and across, at some pixels to a millimetre. */
 export interface Asked {

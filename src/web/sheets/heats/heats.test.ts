@@ -1,0 +1,66 @@
+import { describe, expect, it } from 'vitest'
+import type { HeatRecord } from '#job'
+import { csvOf } from './plot-table.ts'
+import { spreadLabels } from './spread.ts'
+import { layTime, timeAbove } from './time-line.ts'
+
+/** A heat that climbs evenly from 300 K to 1500 K in 1200 s and stays for 600 s. */
+const heat = {
+  bar: 'plate',
+  step: 3,
+  do: 'weld',
+  purpose: 'weld',
+  times: 2,
+  again: false,
+  temperature: 1500,
+  soak: 600,
+  medium: 'air',
+  warming: { value: 1200, range: [1000, 1400], outOfRange: [] },
+  history: [
+    { time: 0, skin: 300, core: 300, mean: 300 },
+    { time: 1200, skin: 1500, core: 1500, mean: 1500 },
+    { time: 1800, skin: 1500, core: 1500, mean: 1500 },
+  ],
+} as unknown as HeatRecord
+
+describe('time in the fire', () => {
+  it('above a heat is what an even climb leaves of it, each time it is done', () => {
+    // 1 K a second: above 1200 K from 900 s on, to the end at 1800 s; twice.
+    expect(timeAbove([heat], 1200)).toEqual({ above: 2 * 900, whole: 2 * 1800 })
+    expect(timeAbove([heat], 1501).above).toBe(0)
+  })
+
+  it('runs on along the line, every heat after the one before, none longer than is drawn', () => {
+    const [bar] = layTime([heat])
+    const [step] = bar!.steps
+    expect(step!.count).toBe(2)
+    const [first, second] = step!.warmings
+    expect(second!.from).toBeGreaterThan(first!.to)
+    for (const { points, from, to, cutShort } of step!.warmings) {
+      expect(cutShort).toBe(true)
+      for (let i = 1; i < points.length; i++)
+        expect(points[i]!.x).toBeGreaterThanOrEqual(points[i - 1]!.x)
+      expect(points[0]!.x).toBe(from)
+      expect(points.at(-1)!.x).toBeCloseTo(to, 9)
+    }
+  })
+})
+
+describe('labels', () => {
+  it('stand apart, in order, within their limits', () => {
+    const at = [50, 52, 51, 98, 3]
+    const places = spreadLabels(at, 10, 0, 100)
+    const order = at.map((_, i) => i).sort((a, b) => at[a]! - at[b]!)
+    for (let i = 1; i < order.length; i++)
+      expect(places[order[i]!]! - places[order[i - 1]!]!).toBeGreaterThanOrEqual(10 - 1e-9)
+    expect(Math.max(...places)).toBeLessThanOrEqual(100)
+    expect(spreadLabels([20, 60], 10, 0, 100)).toEqual([20, 60])
+  })
+})
+
+describe('a table as a file', () => {
+  it('quotes as RFC 4180 has it', () => {
+    const table = { name: 't', columns: ['a', 'b, c'], rows: [['he said "hot"', 1.5]] }
+    expect(csvOf(table)).toBe('a,"b, c"\r\n"he said ""hot""",1.5\r\n')
+  })
+})

@@ -31,7 +31,6 @@ export type {
   Written,
 } from './engine/messages.ts'
 export type { LaidSteel, SteelPlace, SteelStep } from './engine/laid-steel.ts'
-export { type Facets, cutFacets } from './engine/facets.ts'
 export { type Path, barNames, pathOf, placeOf, valueAt, withValue } from './engine/places.ts'
 export { systemOf } from './engine/unit-system.ts'
 export {

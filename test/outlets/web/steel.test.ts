@@ -31,13 +31,13 @@ beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), 'billetwright-scene-'))
   await build({
     configFile: false,
-    root: at('../../../src/web/scene'),
+    root: at('../../../src/scene'),
     logLevel: 'error',
     build: {
       outDir: folder,
       emptyOutDir: true,
       target: 'es2022',
-      rolldownOptions: { input: at('../../../src/web/scene/against-engine.html') },
+      rolldownOptions: { input: at('../../../src/scene/against-engine.html') },
     },
     worker: { format: 'es' },
   })

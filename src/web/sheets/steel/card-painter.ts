@@ -1,7 +1,8 @@
-import type { Facets, LaidSteel } from '#desk'
+import type { LaidSteel } from '#desk'
+import type { Facets } from '#scene'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
-import { SteelScene } from '../../scene/steel-scene.ts'
-import type { Camera, Vector } from '../../scene/views.ts'
+import { SteelScene } from '#scene'
+import type { Camera, Vector } from '#scene'
 
 /** Most pixels a picture is drawn with; a card's memory is not endless. */
 const MOST_PIXELS = 4e6

@@ -1,7 +1,7 @@
 import type { LaidSteel } from '#desk'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
 import { Painter } from './pictures/painter.ts'
-import type { Camera } from '../../scene/views.ts'
+import type { Camera } from '#scene'
 
 /** Pictures by the engine, in a worker: slower than a graphics card, and the same to the eye. */
 export class EnginePainter implements StagePainter {

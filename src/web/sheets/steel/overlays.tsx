@@ -5,7 +5,7 @@ import { useSay } from '../../form/say.ts'
 import { Measure } from '../../form/measure.tsx'
 import type { Weights, Wanted } from './painters.ts'
 import { brightnessOf } from './brightness.ts'
-import type { Mode } from '../../scene/modes.ts'
+import type { Mode } from '#scene'
 
 /** An overlay's scale: its ends in the card's own numbers, its steps, and what each end says. */
 export interface Scale {

@@ -11,7 +11,7 @@ import {
   middleOf,
   plus,
   turnAbout,
-} from '../../scene/views.ts'
+} from '#scene'
 
 /** Clear rim round the metal, css px. */
 const RIM = 22

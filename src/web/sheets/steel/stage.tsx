@@ -2,7 +2,7 @@ import { useEffect, useRef, useState } from 'react'
 import { type LaidSteel, useWords } from '#desk'
 import { EnginePainter } from './engine-painter.ts'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
-import type { Vector } from '../../scene/views.ts'
+import type { Vector } from '#scene'
 import { StageCamera } from './stage-camera.ts'
 
 /** What the hand moves. */

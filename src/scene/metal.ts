@@ -1,4 +1,4 @@
-import type { Facets } from '#desk'
+import type { Facets } from './facets.ts'
 import type { Origin } from '#pattern'
 import type { Box } from './views.ts'
 

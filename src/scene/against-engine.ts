@@ -2,7 +2,7 @@ import { computeJob, patternOf, readJob } from '#job'
 import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
 import { type FaceView, type Side, crop, faceOfSolid, smoothNormals } from '#view'
-import { cutFacets } from '#desk'
+import { cutFacets } from './facets.ts'
 import { SteelScene, type Shot } from './steel-scene.ts'
 import type { Camera, Vector } from './views.ts'
 

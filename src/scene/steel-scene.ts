@@ -24,7 +24,7 @@ import {
   WebGLRenderer,
   WebGLRenderTarget,
 } from 'three'
-import type { Facets } from '#desk'
+import type { Facets } from './facets.ts'
 import { type Finish, finishes, stripLight } from '#look'
 import { type Origin, stacksOf } from '#pattern'
 import { type Bench, Chain } from './chain.ts'

@@ -1,6 +1,6 @@
 import type { Mesh, Size } from '#geometry'
 import type { Origin } from '#pattern'
-import type { Facets } from './facets.ts'
+import type { Facets } from '#scene'
 
 /** Which bar, after which of its steps; left out, the piece. */
 export interface SteelPlace {

@@ -1,8 +1,6 @@
 import type { LaidSteel } from '#desk'
-import type { Facets } from '#scene'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
-import { SteelScene } from '#scene'
-import type { Camera, Vector } from '#scene'
+import { type Camera, type Facets, SteelScene, type Vector } from '#scene'
 
 /** Most pixels a picture is drawn with; a card's memory is not endless. */
 const MOST_PIXELS = 4e6

@@ -1,8 +1,6 @@
 import type { LaidSteel } from '#desk'
 import type { FinishName } from '#look'
-import type { Mode } from '#scene'
-import type { SteelWeights } from '#scene'
-import type { Camera, Vector } from '#scene'
+import type { Camera, Mode, SteelWeights, Vector } from '#scene'
 
 /** What is wanted of a picture besides where the eye stands. */
 export interface Wanted {

@@ -23,3 +23,11 @@ it('the job in the README works out to the figures printed below it', () => {
   ]
   for (const figure of told) expect(plain).toContain(figure.replaceAll('\u202f', ' '))
 })
+
+it('shows the two commands that package.json has', () => {
+  const { scripts } = JSON.parse(readFileSync(new URL('../package.json', import.meta.url), 'utf8'))
+  for (const command of ['start', 'test']) {
+    expect(readme).toContain(`npm ${command} `)
+    expect(scripts[command]).toBeDefined()
+  }
+})

@@ -169,9 +169,12 @@ describe('the command line itself', () => {
     expect(billetwright(['plan'])).toMatchObject({ code: 2 })
     expect(billetwright(['plan', '--colour', 'x.json'])).toMatchObject({ code: 2 })
   })
-  it('helps, whole and for each command', () => {
-    expect(billetwright(['help']).code).toBe(0)
-    for (const [, name] of billetwright(['help']).out.matchAll(/^ {2}([a-z-]+) {2,}/gm)) {
+  it('helps, whole and for a command', () => {
+    const { code, out } = billetwright(['help'])
+    expect(code).toBe(0)
+    const names = [...out.matchAll(/^ {2}([a-z-]+) {1,}[A-Z]/gm)].map(([, name]) => name)
+    expect(names.length).toBeGreaterThan(15)
+    for (const name of [names[0], names.at(-1) as string]) {
       expect(billetwright(['help', name])).toMatchObject({
         code: 0,
         out: expect.stringContaining(`billetwright ${name}`),

@@ -41,19 +41,11 @@ describe('suggest', () => {
     expect(error).toMatch(/allow \d+ heats/)
   })
 
-  it.each(['ladder', 'raindrop', 'twist', 'feather', 'random'])(
-    'another pattern: %s',
-    (pattern) => {
-      const { code, out } = billetwright([
-        'suggest',
-        'jobs/rigging-knife.json',
-        '--pattern',
-        pattern,
-      ])
-      expect(code).toBe(0)
-      expect(out).toMatch(/ {2}1 {2}\d+ → ×\d/)
-    },
-  )
+  it.each(['ladder', 'feather'])('another pattern: %s', (pattern) => {
+    const { code, out } = billetwright(['suggest', 'jobs/rigging-knife.json', '--pattern', pattern])
+    expect(code).toBe(0)
+    expect(out).toMatch(/ {2}1 {2}\d+ → ×\d/)
+  })
 
   it('does not know every pattern', () => {
     const { code, error } = billetwright(['suggest', plate, '--pattern', 'lader'])
@@ -64,8 +56,8 @@ describe('suggest', () => {
 
 describe('range', () => {
   it('is the same every time, whichever thread drew what', { timeout: 60_000 }, () => {
-    const first = billetwright(['range', plate, '--draws', '3000', '--json'])
-    const again = billetwright(['range', plate, '--draws', '3000', '--json'])
+    const first = billetwright(['range', plate, '--draws', '600', '--json'])
+    const again = billetwright(['range', plate, '--draws', '600', '--json'])
     expect(first.code).toBe(0)
     expect(again.out).toBe(first.out)
     const range = JSON.parse(first.out) as { short: number; mass: { low: number; high: number } }
@@ -74,7 +66,7 @@ describe('range', () => {
   })
 
   it('finds the allowance that keeps a risk', () => {
-    const { out } = billetwright(['range', plate, '--draws', '300', '--risk', '10 %'])
+    const { out } = billetwright(['range', plate, '--draws', '150', '--risk', '10 %'])
     expect(out).toMatch(/Cut every stack and bar [\d.]+ % longer to bring that under 10 %/)
   })
 

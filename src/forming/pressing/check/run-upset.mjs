@@ -1,6 +1,6 @@
 // Runs upset.edp and ring.edp with FreeFem++ and writes what a reader needs as JSON.
 //   node run-upset.mjs cases OUT.json    the cases the test compares with the pressing laws
-//   node run-upset.mjs quick OUT.json    the first three of them, on a coarser mesh
+//   node run-upset.mjs quick OUT.json    two of them, on a coarser mesh
 //   node run-upset.mjs grid OUT.json     the table of side bulge that barrel.ts reads between
 import { spawnSync } from 'node:child_process'
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs'
@@ -74,10 +74,10 @@ if (what === 'cases' || what === 'quick') {
     { ratio: 1.5, friction: 0.8, cells: 16 },
     { ratio: 0.6, friction: 0.45, cells: 16 },
   ]
-  const cases = (what === 'cases' ? all : all.slice(0, 3).map((c) => ({ ...c, cells: 12 }))).map(
+  const cases = (what === 'cases' ? all : [all[0], all[2]].map((c) => ({ ...c, cells: 12 }))).map(
     upset,
   )
-  const frictions = what === 'cases' ? [0.05, 0.1, 0.2, 0.27, 0.4] : [0.1, 0.27]
+  const frictions = what === 'cases' ? [0.05, 0.1, 0.2, 0.27, 0.4] : [0.27]
   const rings = frictions.map((friction) => solve('ring.edp', { friction }))
   writeFileSync(out, JSON.stringify({ program: 'FreeFem++', cases, rings }, null, 2) + '\n')
 } else if (what === 'grid') {

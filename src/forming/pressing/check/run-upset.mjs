@@ -20,6 +20,8 @@ function solve(script, options) {
   ])
   const run = spawnSync('FreeFem++', ['-nw', '-v', '0', join(here, script), ...words], {
     encoding: 'utf8',
+    // Its matrices are small: more threads only wait for one another.
+    env: { ...process.env, OMP_NUM_THREADS: '1', OPENBLAS_NUM_THREADS: '1' },
   })
   if (run.error || run.status !== 0) throw new Error(run.error?.message ?? run.stdout)
   const result = JSON.parse(readFileSync(out, 'utf8'))

@@ -78,11 +78,9 @@ describe('pictures from the command line', { timeout: 60_000 }, () => {
   })
 
   it.each([
-    [['face', 'jobs/galley-knife.json'], /where the picture goes/],
     [['face', 'jobs/galley-knife.json', '--out', 'x.png', '--bar', 'haft'], /no bar called "haft"/],
     [['face', 'jobs/galley-knife.json', '--out', 'x.png', '--step', '99'], /no step 99/],
     [['section', 'jobs/galley-knife.json', '--at', '9 m', '--out', 'x.png'], /no metal/],
-    [['measure', 'jobs/galley-knife.json'], /cannot be read/],
   ])('says what is amiss: %j', (words, told) => {
     const answer = billetwright(words)
     expect(answer.code).toBeGreaterThan(0)

@@ -44,22 +44,26 @@ export function emblemFromMeasures({ area, perimeter, stroke }: EmblemMeasures):
 
 /** Distance from a bit of edge straight in (or out) to the next edge it meets. */
 function clearances({ edge }: Filled, sign: 1 | -1): { distance: number; weight: number }[] {
-  return edge.map(({ from, to, inward }) => {
-    const o: Point = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2]
-    const d: Point = [sign * inward[0], sign * inward[1]]
-    const weight = Math.hypot(to[0] - from[0], to[1] - from[1])
+  // Every bit of edge is held against every other: numbers in rows, nothing made in the inner loop.
+  const row = (of: (bit: Filled['edge'][number]) => number) => Float64Array.from(edge, of)
+  const [fromX, fromY] = [row((e) => e.from[0]), row((e) => e.from[1])]
+  const [alongX, alongY] = [row((e) => e.to[0] - e.from[0]), row((e) => e.to[1] - e.from[1])]
+  const [inX, inY] = [row((e) => e.inward[0]), row((e) => e.inward[1])]
+  return edge.map((_, i) => {
+    const [ox, oy] = [fromX[i] + alongX[i] / 2, fromY[i] + alongY[i] / 2]
+    const [dx, dy] = [sign * inX[i], sign * inY[i]]
     let distance = Infinity
-    for (const e of edge) {
-      const [ux, uy] = [e.to[0] - e.from[0], e.to[1] - e.from[1]]
-      const det = d[0] * -uy + d[1] * ux
+    for (let e = 0; e < edge.length; e++) {
       // Only edges that face back at this one bound the stroke.
-      if ((e.inward[0] * d[0] + e.inward[1] * d[1]) * sign >= 0 || Math.abs(det) < 1e-30) continue
-      const [px, py] = [e.from[0] - o[0], e.from[1] - o[1]]
-      const t = (px * -uy + py * ux) / det
-      const s = (d[0] * py - d[1] * px) / det
+      if ((inX[e] * dx + inY[e] * dy) * sign >= 0) continue
+      const det = dy * alongX[e] - dx * alongY[e]
+      if (Math.abs(det) < 1e-30) continue
+      const [px, py] = [fromX[e] - ox, fromY[e] - oy]
+      const t = (py * alongX[e] - px * alongY[e]) / det
+      const s = (dx * py - dy * px) / det
       if (s >= 0 && s <= 1 && t > 1e-12 && t < distance) distance = t
     }
-    return { distance, weight }
+    return { distance, weight: Math.hypot(alongX[i], alongY[i]) }
   })
 }
 

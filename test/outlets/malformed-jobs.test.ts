@@ -1,7 +1,7 @@
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
-import { afterAll, describe, expect, it } from 'vitest'
+import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { billetwright } from './command-line.ts'
 
 const folder = mkdtempSync(join(tmpdir(), 'billetwright-'))
@@ -27,13 +27,21 @@ const job = (change: Record<string, unknown>) => ({
   ...change,
 })
 
-/** Runs `check` on a file with this text and hands back what a person reads. */
-function check(name: string, text: string): { code: number | null; told: string } {
-  const path = join(folder, `${name}.json`)
-  writeFileSync(path, text)
-  const { code, out, error } = billetwright(['check', path])
-  expect(out + error).not.toMatch(/\bat .*\.ts:\d+|\bat Object|node:internal/)
-  return { code, told: out + error }
+/** Runs `check` on all of these files in one process and hands back what a person reads of each. */
+function check(texts: readonly (readonly [name: string, text: string])[]): {
+  readonly code: number | null
+  readonly told: ReadonlyMap<string, string>
+} {
+  const paths = texts.map(([name, text]) => {
+    const path = join(folder, `${name.replaceAll(' ', '-')}.json`)
+    writeFileSync(path, text)
+    return path
+  })
+  const { code, out, error } = billetwright(['check', ...paths])
+  expect(error).toBe('')
+  expect(out).not.toMatch(/\bat .*\.ts:\d+|\bat Object|node:internal/)
+  const parts = out.split(/^== .*$/m).slice(1)
+  return { code, told: new Map(texts.map(([name], i) => [name, parts[i] ?? ''])) }
 }
 
 describe('a malformed job is told where, why and what to try', () => {
@@ -143,14 +151,23 @@ describe('a malformed job is told where, why and what to try', () => {
       /draw out/,
     ],
   ]
-  it.each(cases)('%s', (name, text, place, cause, cure) => {
-    const { code, told } = check(name.replaceAll(' ', '-'), text)
+  let checked: ReturnType<typeof check>
+  beforeAll(() => {
+    checked = check(cases.map(([name, text]) => [name, text]))
+  })
+
+  it('ends with code 1, having told of each', () => {
+    expect(checked.code).toBe(1)
+    expect(checked.told.size).toBe(cases.length)
+  })
+
+  it.each(cases)('%s', (name, _text, place, cause, cure) => {
+    const told = checked.told.get(name)
     expect(told).toMatch(
       place instanceof RegExp ? place : new RegExp(place.replace(/[[\]().]/g, '\\$&')),
     )
     expect(told).toMatch(cause)
     expect(told).toMatch(cure)
-    expect(code).toBe(1)
   })
 
   it('a file that is not there', () => {

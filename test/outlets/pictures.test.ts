@@ -21,16 +21,16 @@ describe('pictures from the command line', { timeout: 60_000 }, () => {
       '--out',
       out,
       '--ppmm',
-      '6',
+      '4',
       '--map',
       'layers',
     ])
     expect(drawn.error).toBe('')
     expect(drawn.code).toBe(0)
     const picture = png('plate.png')
-    expect(picture.perMetre).toBeCloseTo(6_000, 0)
+    expect(picture.perMetre).toBeCloseTo(4_000, 0)
     // 140 mm of plate and a rim of 1 mm all round.
-    expect(picture.width).toBeGreaterThanOrEqual(852)
+    expect(picture.width).toBeGreaterThanOrEqual(568)
     const measured = billetwright([
       'measure',
       out,
@@ -51,7 +51,7 @@ describe('pictures from the command line', { timeout: 60_000 }, () => {
 
   it('draws a section in 16 bits, labels of bars, and outlines', () => {
     const job = 'jobs/galley-knife.json'
-    const cut = ['section', job, '--at', '160 mm', '--ppmm', '20', '--out']
+    const cut = ['section', job, '--at', '160 mm', '--ppmm', '10', '--out']
     expect(billetwright([...cut, at('cut.png'), '--bits', '16']).code).toBe(0)
     expect(png('cut.png').data).toBeInstanceOf(Uint16Array)
     expect(billetwright([...cut, at('bars.png'), '--map', 'bars']).code).toBe(0)

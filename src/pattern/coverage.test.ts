@@ -134,7 +134,6 @@ describe('coverage of a face against samples', () => {
   it.each([
     { layers: 45, leaf: 5, n: 3, last: 1 },
     { layers: 300, leaf: 25, n: 2, last: 3 },
-    { layers: 1875, leaf: 25, n: 5, last: 3 },
     { layers: 10000, leaf: 50, n: 10, last: 2 },
   ])(
     '$layers layers: nearer to 32 × 32 than 8 × 8 is, bias within 0.1 %',

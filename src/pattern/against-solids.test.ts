@@ -113,7 +113,7 @@ describe('the same metal as solids in a geometry kernel', () => {
   it('twisted, shows the same steel on a face', () => {
     const bar = { length: 40, width: 9, layers: [1.2, 0.9, 1.2, 0.9, 1.2, 0.9, 1.2, 0.9, 1.2] }
     const [pitch, z0] = [22, 2.3]
-    const solids = pushed(bar, 0.22, (x, y, z) => {
+    const solids = pushed(bar, 0.26, (x, y, z) => {
       const turn = (2 * Math.PI * x) / pitch
       const [c, s] = [Math.cos(turn), Math.sin(turn)]
       return [x, y * c - z * s, y * s + z * c]
@@ -143,7 +143,7 @@ describe('the same metal as solids in a geometry kernel', () => {
     // x' = ∫ (T − B)/H_f dx in closed form; z' from the column’s middle.
     const after = (x: number) =>
       ((H - g / 2) * x - (g * p * Math.sin((2 * Math.PI * x) / p)) / (4 * Math.PI)) / flat
-    const solids = pushed(bar, 0.2, (x, y, z) => [
+    const solids = pushed(bar, 0.3, (x, y, z) => [
       after(x),
       y,
       ((z + groove(x) / 2) * flat) / height(x),
@@ -188,7 +188,7 @@ describe('the same metal as solids in a geometry kernel', () => {
       }
       return (low + high) / 2
     }
-    const solids = pushed(bar, 0.15, (x, y, z) => {
+    const solids = pushed(bar, 0.2, (x, y, z) => {
       const to = back(z)
       return [x, y * f(to), to]
     })

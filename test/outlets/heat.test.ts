@@ -33,15 +33,10 @@ describe('heat', () => {
     expect(out).not.toMatch(/°C|NaN/)
   })
 
-  it('gives histories and layers as data, the same as the plan does', () => {
+  it('the plan gives histories and layers as data', () => {
     const heats = JSON.parse(
-      billetwright(['heat', 'jobs/rigging-knife.json', '--json']).out,
-    ) as Printed
-    const plan = JSON.parse(
       billetwright(['plan', 'jobs/rigging-knife.json', '--json']).out,
     ) as Printed
-    expect(plan.heats).toEqual(heats.heats)
-    expect(plan.layers).toEqual(heats.layers)
     const [first] = heats.heats
     expect(first!.history[0]![3]).toBeCloseTo(293.15, 5)
     expect(first!.working_s!.value).toBeGreaterThan(10)

@@ -52,7 +52,7 @@ describe.each(jobs)('%s', (name) => {
   const { solid } = computed
   if (!solid) throw new Error('a sample job has a piece')
   const shares = sharesOf(computed.plan.finished.build)
-  const points = scattered(solid, 20_000)
+  const points = scattered(solid, 12_000)
   const met = (even: boolean) => {
     const pattern = patternOf(computed, { even })
     const found = pattern ? findSteel(pattern.origin, points) : []

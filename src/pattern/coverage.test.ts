@@ -129,7 +129,7 @@ describe('coverage of a face against samples', () => {
   const view = sectionOfBar(
     { length: 0.004, width: 0.004, height: 0.008 },
     { through: [0.002, 0, 0.0011], out: [0.02, 0.13, 1], up: [0, 1, 0] },
-    { ppmm: 12 },
+    { ppmm: 10 },
   )
   it.each([
     { layers: 45, leaf: 5, n: 3, last: 1 },

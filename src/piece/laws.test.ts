@@ -77,7 +77,7 @@ describe.each(made)('$label', ({ kind, values, solid }) => {
   })
 
   it('has a closed mesh with its volume and centre of mass, its error falling as the square of the facet', () => {
-    const facet = Math.max(width / 42, length / 280)
+    const facet = Math.max(width / 40, length / 266)
     const [coarse, fine] = [3 * facet, facet].map((size) => solid.mesh(size))
     for (const mesh of [coarse, fine]) expect(openSides(mesh)).toBe(0)
     const body = imported(fine)

@@ -97,12 +97,8 @@ describe('force, of a mark', () => {
   it('a drawing that cannot be read is a problem, not a wrong number', () => {
     const moved = join(folder, 'moved.svg')
     writeFileSync(moved, `<svg><g transform="scale(2)"><path d="${square}"/></g></svg>`)
-    const bare = join(folder, 'bare.svg')
-    writeFileSync(bare, '<svg><circle r="3"/></svg>')
     for (const [emblem, what] of [
       [moved, 'transform'],
-      [bare, 'no path'],
-      [join(folder, 'none.svg'), 'cannot be read'],
       ['M0 0L10', 'does not read'],
     ] as const) {
       const { code, error } = billetwright([...mark, '--emblem', emblem, '--depth', '1 mm'])

@@ -31,14 +31,6 @@ describe('suggest', () => {
     expect(record.stack.mass_kg).toBeGreaterThan(0.6)
   })
 
-  it('says which wishes clash', () => {
-    const asked = withMore({ wishes: { ...job.wishes, heats: 4 } })
-    const { code, error } = billetwright(['suggest', '-'], asked)
-    expect(code).toBe(1)
-    expect(error).toMatch(/At most 4 heats cannot be had|at most 4 heats cannot be had/)
-    expect(error).toMatch(/allow \d+ heats/)
-  })
-
   it('does not know every pattern', () => {
     const { code, error } = billetwright(['suggest', plate, '--pattern', 'lader'])
     expect(code).toBe(1)

@@ -28,7 +28,7 @@ describe('faces of pieces', () => {
     'of a %s cover its outline, and sections its section area',
     (kind) => {
       const piece = solid(kind)
-      const ppmm = Math.min(12, 900 / (piece.size.length * 1e3))
+      const ppmm = Math.min(9, 700 / (piece.size.length * 1e3))
       const map = drawFaceNow(faceOfSolid(piece, 'front', { ppmm, margin: 0.001 }), bar, {
         weights,
       })

@@ -75,7 +75,12 @@ describe.each(jobs)('%s', (name) => {
   it('is the same bar again from the same seed, another from another', () => {
     const steels = (seed: number) => {
       const pattern = patternOf({ ...computed, job: { ...computed.job, seed } })
-      return pattern ? findSteel(pattern.origin, points).map((f) => f?.layer) : []
+      const few = {
+        x: points.x.slice(0, 1500),
+        y: points.y.slice(0, 1500),
+        z: points.z.slice(0, 1500),
+      }
+      return pattern ? findSteel(pattern.origin, few).map((f) => f?.layer) : []
     }
     expect(steels(5)).toEqual(steels(5))
     expect(steels(5)).not.toEqual(steels(6))

@@ -76,9 +76,9 @@ if (what === 'cases' || what === 'quick') {
     { ratio: 1.5, friction: 0.8, cells: 16 },
     { ratio: 0.6, friction: 0.45, cells: 16 },
   ]
-  const cases = (what === 'cases' ? all : [all[0], all[2]].map((c) => ({ ...c, cells: 12, steps: 3 }))).map(
-    upset,
-  )
+  const cases = (
+    what === 'cases' ? all : [all[0], all[2]].map((c) => ({ ...c, cells: 12, steps: 3 }))
+  ).map(upset)
   const frictions = what === 'cases' ? [0.05, 0.1, 0.2, 0.27, 0.4] : [0.27]
   const rings = frictions.map((friction) => solve('ring.edp', { friction }))
   writeFileSync(out, JSON.stringify({ program: 'FreeFem++', cases, rings }, null, 2) + '\n')

@@ -42,11 +42,4 @@ describe('heat', () => {
     expect(first!.working_s!.value).toBeGreaterThan(10)
     expect(heats.layers.every((l) => l.tempered_HRC!.value > 50)).toBe(true)
   })
-
-  it('names the steps that have heats when asked for another', () => {
-    const { code, error } = billetwright(['heat', 'jobs/rigging-knife.json', '--step', '1'])
-    expect(code).toBe(2)
-    expect(error).toMatch(/step 1 has no heats/)
-    expect(error).toMatch(/steps with heats: 3, 4/)
-  })
 })

@@ -31,6 +31,12 @@ function outlineOf(section: Section): Outline {
 /** Half-steps in which a round or an octagon is squared: 16 close the corners to a few per cent. */
 const SQUARING = 16
 
+/**
+ * Dies with stoned edges and blows that lap leave no line where their print ends: the print's edge is
+ * spread over the whole of each light squeeze (common practice, no source).
+ */
+const EDGE = 1
+
 /** The closings of the dies by which a smith gets from one section to the other. */
 function closings(from: Section, to: Section, onCorner: boolean): Closings {
   const across = acrossOf(to)
@@ -60,7 +66,7 @@ export function sectionMap(from: Section, to: Section, onCorner = false): Sectio
   const seen = known.get(key)
   if (seen) return seen
   const start = outlineOf(from)
-  const closed = closeDies(start, closings(from, to, onCorner))
+  const closed = closeDies(start, closings(from, to, onCorner), { edge: EDGE })
   // Set on its corner, the new flats become the faces.
   const lies = onCorner ? [turn('angle', { turns: 0.125 })] : []
   const { width, height } = boxOf(onCorner ? eighthTurned(closed.outline) : closed.outline)

@@ -81,7 +81,7 @@ describe('columns between dies', () => {
   it('spread a disc by the closed form of its chords', () => {
     // y' = ∫ max(1, h/g) dy with h = 2√(R²−y²): ∫ 2√(R²−y²) dy = y√(R²−y²) + R² asin(y/R).
     const [R, g] = [6 * mm, 11 * mm]
-    const { warps } = closeDies(discOutline(R), [{ turns: 0, gap: g }], 2048)
+    const { warps } = closeDies(discOutline(R), [{ turns: 0, gap: g }], { cells: 2048 })
     const touched = Math.sqrt(R * R - (g * g) / 4)
     for (const share of [0.2, 0.5, 0.9, 0.99]) {
       const y = touched * share

@@ -30,7 +30,7 @@ export function outlineSize(outline: Outline): { width: number; height: number }
 /**
  * Columns of the metal between a top and a bottom line (evenly spaced samples of z over `before`), pressed between flat
  * dies to `gap`: r = max(1, height/gap) where the dies reach, untouched where they do not. Columns that stick out of
- * one die only are carried along by it.
+ * one die only are carried along by it. With an `edge` the change from pressed to untouched is gradual.
  */
 export function closeColumns(given: {
   axis: ColumnAxis
@@ -39,15 +39,20 @@ export function closeColumns(given: {
   top: readonly number[]
   bottom: readonly number[]
   gap: number
+  /** Share of the deepest squeeze over which the edge of the contact is spread; 0 is a sharp edge. */
+  edge?: number
   cells?: number
 }): { warp: Warp; after: readonly [number, number] } {
-  const { top, bottom, gap, ...rest } = given
+  const { top, bottom, gap, edge = 0, ...rest } = given
+  const deepest = Math.max(...top.map((t, i) => (t - bottom[i]!) / gap)) - 1
+  const soft = edge * Math.max(0, deepest)
+  const over = (d: number) => (d + Math.hypot(d, soft)) / 2
   const columns = top.map((t, i) => {
     const b = bottom[i]!
     const height = t - b
     const carried = Math.max(t - gap / 2, 0) + Math.min(b + gap / 2, 0)
     return {
-      shortening: Math.max(1, height / gap),
+      shortening: 1 + over(height / gap - 1),
       middle: height > gap ? (t + b) / 2 : carried,
     }
   })
@@ -65,12 +70,12 @@ const SAMPLES = 801
 /**
  * A section pressed between flat dies again and again, turned between closings, and turned back at the end (trade:
  * squaring up, octagon, round to square; set on its corner first: bias). Columns stand and slip: no friction, no print
- * of the hammer. Gives the warps and the section as it has become.
+ * of the hammer; `edge` as for `closeColumns`. Gives the warps and the section as it has become.
  */
 export function closeDies(
   outline: Outline,
   closings: readonly Closing[],
-  cells = 256,
+  { edge = 0, cells = 256 }: { readonly edge?: number; readonly cells?: number } = {},
 ): { warps: readonly Warp[]; outline: Outline } {
   const warps: Warp[] = []
   let section = outline
@@ -91,7 +96,7 @@ export function closeDies(
   }
   for (const { turns, gap } of closings) {
     turnTo(turns)
-    const closed = closeSection(section, gap, cells)
+    const closed = closeSection(section, { gap, edge, cells })
     if (!closed) continue
     warps.push(closed.warp)
     section = closed.outline
@@ -115,7 +120,10 @@ function rotateOutline(outline: Outline, turns: number): Outline {
   return outline.map(({ y, z }) => ({ y: y * c - z * s, z: y * s + z * c }))
 }
 
-function closeSection(outline: Outline, gap: number, cells: number) {
+function closeSection(
+  outline: Outline,
+  { gap, edge, cells }: { readonly gap: number; readonly edge: number; readonly cells: number },
+) {
   if (outlineSize(outline).height <= gap) return undefined
   const ys = outline.map((p) => p.y)
   const [low, high] = [Math.min(...ys), Math.max(...ys)]
@@ -128,6 +136,7 @@ function closeSection(outline: Outline, gap: number, cells: number) {
     top: spans.map((s) => s.top),
     bottom: spans.map((s) => s.bottom),
     gap,
+    edge,
     cells,
   })
   // The column over the axis of the bar stays where it is: y' is counted from there.

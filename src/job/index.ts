@@ -59,7 +59,8 @@ export {
   drawerOfJob,
   rangeOfJob,
 } from './planning/range.ts'
-export { type WhatIf, whatIfOfJob } from './planning/what-if.ts'
+export { type WhatIf, outcomeOfJob, whatIfOfJob } from './planning/what-if.ts'
+export { type Leverage, type Levers, leversOfJob } from './planning/levers.ts'
 export {
   type Priced,
   type RemnantUse,
@@ -73,6 +74,7 @@ export {
   type CutList,
   type Drawn,
   type LikelyRange,
+  type Outcome,
   type Sensitivity,
   rangeOf,
 } from '#planner'

@@ -19,13 +19,14 @@ export function whatIfOfJob(job: Job, place: string, written: unknown): Result<W
   if (changed.problems) return changed
   const other = readJobObject(changed.ok)
   if (other.problems) return other
-  const [before, after] = [outcome(job), outcome(other.ok)]
+  const [before, after] = [outcomeOfJob(job), outcomeOfJob(other.ok)]
   if (before.problems) return before
   if (after.problems) return after
   return ok({ before: before.ok, after: after.ok })
 }
 
-function outcome(job: Job): Result<Outcome> {
+/** What a job comes to as it is planned, whatever was measured since. */
+export function outcomeOfJob(job: Job): Result<Outcome> {
   const smithy = smithyFor(job)
   if (smithy.problems) return smithy
   const plan = planRoute({ ...job.route, measured: [] }, smithy.ok)

@@ -107,7 +107,25 @@ const scattered: Readonly<Record<string, Readonly<Record<string, Tolerance>>>> =
   dimple: { spacing: (t, meant) => t.groovePitch * meant, depth: (t) => t.grooveDepth },
 }
 
-function scattersOf({ operation, values }: DoneStep, tolerances: Tolerances): Scatter[] {
+/**
+ * How far a number of a step is likely off either way in this shop, SI: two standard deviations.
+ * Undefined where the tolerances say nothing of it.
+ */
+export function likelyOff(
+  step: Pick<DoneStep, 'operation' | 'values'>,
+  name: string,
+  tolerances: Tolerances,
+): number | undefined {
+  if (step.operation.name === 'stack' && name === 'width')
+    return sheetWidthOff(step.values as unknown as SheetValues, tolerances)
+  const found = scattersOf(step, tolerances).find((scatter) => scatter.name === name)
+  return found && found.sd * DEVIATIONS
+}
+
+function scattersOf(
+  { operation, values }: Pick<DoneStep, 'operation' | 'values'>,
+  tolerances: Tolerances,
+): Scatter[] {
   const scatters: Scatter[] = Object.entries(scattered[operation.name] ?? {}).flatMap(
     ([name, of]) => {
       const meant = values[name]
@@ -140,6 +158,13 @@ interface SheetValues {
   readonly outer?: number
 }
 
+/** The strips of a stack are brought to one width: the best of them decides. */
+function sheetWidthOff({ sheets, width }: SheetValues, tolerances: Tolerances): number {
+  return Math.min(
+    ...sheets.map(({ thickness }) => millTolerance(thickness, width, tolerances).width),
+  )
+}
+
 /** All sheets of one entry are cut from one bar: they are off alike. */
 function sheetsScatter(
   values: Readonly<Record<string, unknown>>,
@@ -149,7 +174,7 @@ function sheetsScatter(
   const off = (thickness: number) => millTolerance(thickness, width, tolerances)
   const offs = sheets.map(({ thickness }) => off(thickness).thickness / DEVIATIONS)
   const outerOff = outer === undefined ? 0 : off(outer).thickness / DEVIATIONS
-  const widthOff = Math.min(...sheets.map(({ thickness }) => off(thickness).width)) / DEVIATIONS
+  const widthOff = sheetWidthOff(values as unknown as SheetValues, tolerances) / DEVIATIONS
   return (draws, now) => {
     now.sheets = sheets.map((sheet, i) => ({
       ...sheet,

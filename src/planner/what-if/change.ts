@@ -5,7 +5,7 @@ import type { Rates } from '#shop'
 import { costOf } from '../cost/cost.ts'
 import { faceLines } from '../face-lines.ts'
 import { massOf } from '#billet'
-import { planRoute } from '../plan-route.ts'
+import { type PlanningOptions, planRoute } from '../plan-route.ts'
 import type { Plan } from '../plan.ts'
 import type { Route } from '../route.ts'
 
@@ -81,7 +81,8 @@ export function whatIf(
   value: number,
   smithy: Smithy,
   rates: Rates,
+  options: PlanningOptions = {},
 ): Result<Outcome> {
-  const plan = planRoute(withChange(route, lever, value), smithy)
+  const plan = planRoute(withChange(route, lever, value), smithy, options)
   return plan.problems ? plan : ok(outcomeOf(plan.ok, smithy, rates))
 }

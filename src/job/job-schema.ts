@@ -2,6 +2,7 @@ import { z } from 'zod'
 import { operations } from '#operations'
 import { type Parameters, schemaOf } from '#parameters'
 import { pieceKinds } from '#piece'
+import { gradeForm } from '#steel'
 import {
   cuttingParameters,
   rackItemParameters,
@@ -52,8 +53,9 @@ export function jobSchema(): Record<string, unknown> {
       description: 'A piece of pattern-welded steel and the way it is made.',
     })
   const schema = z.toJSONSchema(job, { target: 'draft-2020-12' }) as {
-    properties: Record<string, { description?: string }>
+    properties: Record<string, { description?: string; items?: unknown }>
   }
+  schema.properties.steels.items = gradeForm
   for (const [name, about] of Object.entries(jobNames)) {
     if (schema.properties[name]) schema.properties[name].description ??= about
   }

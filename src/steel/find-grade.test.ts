@@ -1,11 +1,13 @@
 import { describe, expect, it } from 'vitest'
 import { z } from 'zod'
-import { type Grade, findGrade, gradeSchema, grades, readGrade } from './index.ts'
+import { type Grade, findGrade, gradeForm, grades, readGrade } from './index.ts'
 
 const template = grades.find((g) => g.name === '1075')!
 
+/** The template with fields changed; those without a value are left out. */
 function draft(change: Record<string, unknown>): unknown {
-  return { ...structuredClone(template), ...change }
+  const changed = Object.entries({ ...structuredClone(template), ...change })
+  return Object.fromEntries(changed.filter(([, value]) => value !== undefined))
 }
 
 describe('finding a grade', () => {
@@ -85,12 +87,17 @@ describe('a user’s own grade', () => {
   const figure = template.composition.C!
   it.each<[string, Record<string, unknown>, string, RegExp]>([
     ['a missing field', { family: undefined }, 'own.family', /missing/],
-    ['a bare number', { composition: { C: 0.8 } }, 'own.composition.C', /expected object/],
+    [
+      'a bare number',
+      { composition: { C: 0.8 } },
+      'own.composition.C',
+      /0\.8 is not a group of values/,
+    ],
     [
       'a source not in the bibliography',
       { composition: { C: { ...figure, source: 'hearsay' } } },
       'own.composition.C.source',
-      /"hearsay" is not in the bibliography/,
+      /"hearsay" is not a key of the bibliography/,
     ],
     [
       'another unit',
@@ -108,8 +115,8 @@ describe('a user’s own grade', () => {
       'over a hundred per cent',
       {
         composition: {
-          Ni: { ...figure, value: 60, range: undefined },
-          Cr: { ...figure, value: 60, range: undefined },
+          Ni: { ...figure, value: 60, range: [0, 100] },
+          Cr: { ...figure, value: 60, range: [0, 100] },
         },
       },
       'own.composition',
@@ -123,7 +130,7 @@ describe('a user’s own grade', () => {
     ],
     [
       'not a number',
-      { composition: { C: { ...figure, value: NaN, range: undefined } } },
+      { composition: { C: { ...figure, value: NaN } } },
       'own.composition.C.value',
       /NaN/,
     ],
@@ -142,9 +149,39 @@ describe('a user’s own grade', () => {
 })
 
 describe('the form of a grade', () => {
-  it('can be published as JSON Schema that knows fields, elements and sources', () => {
-    const schema = JSON.stringify(z.toJSONSchema(gradeSchema))
-    for (const word of ['austenitise', '"Mn"', '"CPART"', '"wt%"', '"additionalProperties":false'])
-      expect(schema).toContain(word)
+  // A second reader of JSON Schema, which knows nothing of ours.
+  const published = z.fromJSONSchema(structuredClone(gradeForm) as never)
+
+  it('is JSON Schema by which another reader takes and refuses the same values', () => {
+    const strange = [undefined, null, 0, -1, 1e9, NaN, '', 'x'.repeat(60), [], {}, [1, 2], true]
+    const grade = template as unknown as Record<string, unknown>
+    expect(published.safeParse(grade).success).toBe(true)
+    let refused = 0
+    for (const path of pathsIn(grade))
+      for (const value of strange) {
+        const raw = withValue(grade, path, value)
+        const { problems } = readGrade(raw, 'own')
+        // What no single field shows is beyond JSON Schema.
+        const ours = problems?.some(({ what }) => !/its range|over 100/.test(what)) ?? false
+        expect(ours, `${path.join('.')} ${String(value)}`).toBe(!published.safeParse(raw).success)
+        refused += Number(ours)
+      }
+    expect(refused).toBeGreaterThan(300)
   })
 })
+
+function pathsIn(value: unknown, path: readonly string[] = []): (readonly string[])[] {
+  if (typeof value !== 'object' || value === null) return [path]
+  return [
+    path,
+    ...Object.keys(value).flatMap((key) => pathsIn((value as never)[key], [...path, key])),
+  ]
+}
+
+function withValue(of: unknown, [key, ...rest]: readonly string[], value: unknown): unknown {
+  if (key === undefined) return value
+  const copy = structuredClone(of) as Record<string, unknown>
+  copy[key] = withValue(copy[key], rest, value)
+  if (copy[key] === undefined && !Array.isArray(copy)) delete copy[key]
+  return copy
+}

@@ -4,4 +4,5 @@ export { type Density, DESIGN_DENSITY, densityOf, designDensity } from './densit
 export { findGrade } from './find-grade.ts'
 export { type EtchClass, type Family, type Grade, compositionOf, lightnessOf } from './grade.ts'
 export { grades } from './grades.ts'
-export { gradeSchema, readGrade } from './read-grade.ts'
+export { gradeForm } from './grade-form.ts'
+export { readGrade } from './read-grade.ts'

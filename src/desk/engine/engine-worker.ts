@@ -21,10 +21,21 @@ addEventListener('message', ({ data }: MessageEvent<AskMessage | PaintOrder>) =>
   }
 })
 
-type Laid = Extract<AskMessage, { ask: 'steel' | 'heats' | 'ways' }>
+type Foreseeing = Extract<AskMessage, { ask: 'foresee' | 'allowance' | 'weigh numbers' | 'try' }>
+type Laid = Foreseeing | Extract<AskMessage, { ask: 'steel' | 'heats' | 'ways' }>
+
+const laid: readonly AskMessage['ask'][] = [
+  'steel',
+  'heats',
+  'ways',
+  'foresee',
+  'allowance',
+  'weigh numbers',
+  'try',
+] satisfies Laid['ask'][]
 
 function isLaid(asked: AskMessage): asked is Laid {
-  return asked.ask === 'steel' || asked.ask === 'heats' || asked.ask === 'ways'
+  return laid.includes(asked.ask)
 }
 
 /** Where metal lies, what the heats leave and what else could be done is a large part of the engine, fetched when first asked for. */
@@ -35,6 +46,8 @@ async function lay(asked: Laid): Promise<void> {
       const { suggestWays } = await import('./suggest-ways.ts')
       return post({ number, answer: suggestWays(asked.job, asked.pattern) })
     }
+    if (asked.ask !== 'steel' && asked.ask !== 'heats')
+      return post({ number, answer: await lookAhead(asked) })
     const { layHeats, laySteel } = await import('./lay-steel.ts')
     if (asked.ask === 'heats') return post({ number, answer: layHeats(asked.job) })
     const laid = laySteel(asked.job, asked.place, asked.known, asked.shape)
@@ -44,8 +57,21 @@ async function lay(asked: Laid): Promise<void> {
     )
     postMessage({ number, answer: laid } satisfies Reply, { transfer })
   } catch (fault) {
-    post({ number, fault: (fault as Error).message })
+    if (fault instanceof Stopped) post({ number, stopped: true })
+    else post({ number, fault: (fault as Error).message })
   }
+}
+
+async function lookAhead(asked: Foreseeing): Promise<Answers[Foreseeing['ask']]> {
+  const { allow, foresee, tryOut, weighNumbers } = await import('./foresee.ts')
+  const { number, job } = asked
+  const long = {
+    signal: flagSignal(asked.stop, number),
+    onProgress: (progress: number) => post({ number, progress, doing: asked.ask }),
+  }
+  if (asked.ask === 'foresee') return foresee(job, long)
+  if (asked.ask === 'allowance') return allow(job, asked.risk, long)
+  return asked.ask === 'try' ? tryOut(job, asked.other) : weighNumbers(job, long)
 }
 
 function answer(asked: Exclude<AskMessage, Laid>): Answers[keyof Answers] {

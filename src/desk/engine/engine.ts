@@ -4,6 +4,8 @@ import { openEngineWorker } from './open-worker.ts'
 /** Progress of long work, and the answer; `undefined` if a later ask took its place. */
 export interface Asking {
   readonly onProgress?: (share: number, doing: string) => void
+  /** Stops long work where the two sides share memory; the answer of stopped work never comes. */
+  readonly signal?: AbortSignal
 }
 
 interface Waiting {
@@ -72,11 +74,16 @@ export class Engine {
 
   private pending?: () => void
 
-  private send(asked: Ask, { onProgress }: Asking): Promise<unknown> {
+  private send(asked: Ask, { onProgress, signal }: Asking): Promise<unknown> {
     const number = ++this.number
+    const stop = signal && shared ? new SharedArrayBuffer(4) : undefined
+    signal?.addEventListener('abort', () => {
+      this.waiting.delete(number)
+      if (stop) Atomics.store(new Int32Array(stop), 0, number + 1)
+    })
     return new Promise((resolve, reject) => {
       this.waiting.set(number, { resolve, reject, onProgress })
-      this.worker.postMessage({ ...asked, number } satisfies AskMessage)
+      this.worker.postMessage({ ...asked, number, stop } satisfies AskMessage)
     })
   }
 

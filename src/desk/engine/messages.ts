@@ -2,6 +2,7 @@ import type { Point, Size } from '#geometry'
 import type { Problem } from '#problem'
 import type { Parameters } from '#parameters'
 import type {
+  Allowance,
   CardStep,
   CardTotals,
   Computed,
@@ -9,6 +10,9 @@ import type {
   DeclaredOperation,
   DeclaredSteel,
   FaceLines,
+  Leverage,
+  LikelyRange,
+  Outcome,
   SuggestedRoute,
   Treated,
 } from '#job'
@@ -67,6 +71,8 @@ export interface Worked {
   readonly solved: Readonly<Record<string, number>>
   /** Weight against sizes: what either would be if it gave way. */
   readonly weight?: Weight
+  /** Where the plan stands at each measurement. */
+  readonly standings: Computed['plan']['standings']
   readonly milliseconds: number
 }
 
@@ -131,7 +137,45 @@ export interface Ways {
   readonly problems: readonly Problem[]
 }
 
-export type { CardTotals, DeclaredOperation, DeclaredSteel, FaceLines, Problem, Size }
+/** How the piece is likely to turn out in this shop. */
+export interface Foreseen {
+  readonly range?: LikelyRange
+  /** HRC of each steel as tempered; the range is the models' own error, not the hand's. */
+  readonly hardness: readonly {
+    readonly steel: string
+    readonly value: number
+    readonly low: number
+    readonly high: number
+  }[]
+  readonly problems: readonly Problem[]
+}
+
+/** What the numbers of the route weigh: each moved as far as it is likely off. */
+export interface Weighed {
+  readonly now?: Outcome
+  readonly numbers: readonly Leverage[]
+  readonly problems: readonly Problem[]
+}
+
+/** What a job comes to now, and with something changed. */
+export interface Tried {
+  readonly before?: Outcome
+  readonly after?: Outcome
+  readonly problems: readonly Problem[]
+}
+
+export type {
+  Allowance,
+  CardTotals,
+  DeclaredOperation,
+  DeclaredSteel,
+  FaceLines,
+  Leverage,
+  LikelyRange,
+  Outcome,
+  Problem,
+  Size,
+}
 
 export type Ask =
   | { readonly ask: 'declare' }
@@ -157,6 +201,10 @@ export type Ask =
       readonly shape: 'facets' | 'mesh'
     }
   | { readonly ask: 'heats'; readonly job: Written }
+  | { readonly ask: 'foresee'; readonly job: Written }
+  | { readonly ask: 'allowance'; readonly job: Written; readonly risk: number }
+  | { readonly ask: 'weigh numbers'; readonly job: Written }
+  | { readonly ask: 'try'; readonly job: Written; readonly other: Written }
 
 /** What each ask is answered with. */
 export interface Answers {
@@ -171,9 +219,18 @@ export interface Answers {
   readonly ways: Ways
   readonly steel: LaidSteel | undefined
   readonly heats: Treated | undefined
+  readonly foresee: Foreseen
+  /** Nothing where no longer stack brings the risk down. */
+  readonly allowance: Allowance | undefined
+  readonly 'weigh numbers': Weighed
+  readonly try: Tried
 }
 
-export type AskMessage = Ask & { readonly number: number }
+export type AskMessage = Ask & {
+  readonly number: number
+  /** Set above this ask's number by the window when the answer is no longer wanted. */
+  readonly stop?: SharedArrayBuffer
+}
 export type Reply =
   | { readonly number: number; readonly answer: unknown }
   | { readonly number: number; readonly progress: number; readonly doing: string }

@@ -25,7 +25,7 @@ export function workOut(
   const since = performance.now()
   const name = typeof written.name === 'string' ? written.name : ''
   const read = readLeniently(written)
-  const bare = { name, warnings: [], cautionsDefer: CAUTIONS_DEFER, solved: {} }
+  const bare = { name, warnings: [], cautionsDefer: CAUTIONS_DEFER, solved: {}, standings: [] }
   const milliseconds = () => performance.now() - since
   if (!read.job)
     return {
@@ -48,6 +48,7 @@ export function workOut(
       totals,
       lines: computed.ok.lines,
       solved: solvedIn(computed.ok),
+      standings: computed.ok.plan.standings,
       weight,
       milliseconds: milliseconds(),
     }

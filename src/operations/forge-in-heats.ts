@@ -107,7 +107,10 @@ export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): R
 export function layersLost(lost: number, cause: string): Problem {
   return {
     at: '',
-    what: `${lost} outer ${lost === 1 ? 'layer goes' : 'layers go'} altogether as ${cause}`,
+    what:
+      lost === 1
+        ? `1 outer layer goes altogether as ${cause}`
+        : `${lost} outer layers go altogether as ${cause}`,
     why: 'the outer layer is thinner than what comes off',
     try: ['lay a thicker outside sheet', 'take less off', 'count on the fewer layers'],
   }

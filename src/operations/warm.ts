@@ -43,7 +43,10 @@ export function warm(before: Billet, warming: Warming, smithy: Smithy): Result<W
     return failed({
       at: '',
       what: 'nothing of the bar would be left',
-      why: `${count === 1 ? 'the heat burns' : `${count} heats burn`} ${printQuantity(scale, 'length')} off every face`,
+      why:
+        count === 1
+          ? `the heat burns ${printQuantity(scale, 'length')} off every face`
+          : `${count} heats burn ${printQuantity(scale, 'length')} off every face`,
       try: ['take fewer heats', 'start from a thicker bar'],
     })
   }

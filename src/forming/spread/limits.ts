@@ -34,7 +34,10 @@ export function squeezeLimits({ height, width, to, bite }: Squeeze): Problem[] {
   if (tall > edgeAdvice * (1 + 1e-9))
     found.push({
       at: 'width',
-      what: `Standing ${showMillimetres(height)} high on ${showMillimetres(width)} the bar ${tall > edgeLimit ? 'will' : 'may'} buckle or double over.`,
+      what:
+        tall > edgeLimit
+          ? `Standing ${showMillimetres(height)} high on ${showMillimetres(width)} the bar will buckle or double over.`
+          : `Standing ${showMillimetres(height)} high on ${showMillimetres(width)} the bar may buckle or double over.`,
       why: `Height over width is ${tall.toFixed(2)}; keep under ${edgeAdvice}, never over ${edgeLimit} (common practice).`,
       try: [
         'Turn sooner, before the bar gets so wide.',

@@ -153,7 +153,10 @@ function cannot(bar: Billet, diameter: number, slug: number): Problem | undefine
   if (slit > 0.8 * room) {
     return {
       at: 'diameter',
-      what: `the ${slug > 0 ? 'punch' : 'slit'} takes ${show(slit)} of a bar ${show(room)} ${slug > 0 ? 'wide' : 'long'}`,
+      what:
+        slug > 0
+          ? `the punch takes ${show(slit)} of a bar ${show(room)} wide`
+          : `the slit takes ${show(slit)} of a bar ${show(room)} long`,
       why: 'the ends of the opening would tear out',
       try: ['a smaller hole', slug > 0 ? 'a smaller punch' : 'a longer bar', 'punch a slug first'],
     }

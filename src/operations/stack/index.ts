@@ -166,7 +166,7 @@ function sheetsOf(
 function mergesInStack(joints: number) {
   return {
     at: 'sheets',
-    what: `${joints} ${joints === 1 ? 'joint lies' : 'joints lie'} like on like`,
+    what: joints === 1 ? '1 joint lies like on like' : `${joints} joints lie like on like`,
     why: 'sheets of one steel weld into one layer: no line will show there',
     try: ['alternate the steels', 'keep it, if thick layers are wanted'],
   }

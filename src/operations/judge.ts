@@ -222,9 +222,10 @@ export function lawsOf({ basis }: Pick<Estimate, 'basis'>): readonly string[] {
 
 function shortfall(w: Working): Problem[] {
   if (w.verdict === 'can do') return []
-  const heats = (n: number) => `${n} ${n === 1 ? 'heat' : 'heats'}`
+  const heats = (n: number) => (n === 1 ? '1 heat' : `${n} heats`)
   const more = w.heats > w.planned
   const needs = w.way === 'press' ? kilonewtons(w.force) : `about ${rounded(w.blows)} blows`
+  const stress = `${Math.round(w.flowStress.value / 1e6)} MPa`
   return [
     {
       at: '',
@@ -234,7 +235,10 @@ function shortfall(w: Working): Problem[] {
           : more
             ? `with the ${w.tool} this takes ${heats(w.heats)}, not ${w.planned}`
             : `for the ${w.tool} this is near the end of what it can do`,
-      why: `it takes ${needs}${w.verdict === 'cannot' && more ? ` and ${heats(w.heats)}` : ''}, at a flow stress of ${Math.round(w.flowStress.value / 1e6)} MPa`,
+      why:
+        w.verdict === 'cannot' && more
+          ? `it takes ${needs} and ${heats(w.heats)}, at a flow stress of ${stress}`
+          : `it takes ${needs}, at a flow stress of ${stress}`,
       try: w.wouldDo.length > 0 ? w.wouldDo : ['a stronger tool'],
     },
   ]

@@ -22,10 +22,11 @@ export function toolsOf(shop: Shop): readonly ShopTool[] {
   const tools: ShopTool[] = []
   if (shop.hammer !== 'none') {
     const { hammerMass: mass, hammerSpeed: speed, hammer } = shop
-    const way = hammer === 'power' ? 'power hammer' : 'hand hammer'
+    const weighs = printQuantity(Number(mass.toPrecision(3)), 'mass')
+    const power = hammer === 'power'
     tools.push({
-      name: `${way} of ${printQuantity(Number(mass.toPrecision(3)), 'mass')}`,
-      way,
+      name: power ? `power hammer of ${weighs}` : `hand hammer of ${weighs}`,
+      way: power ? 'power hammer' : 'hand hammer',
       tool: { kind: hammer, mass, speed },
     })
   }

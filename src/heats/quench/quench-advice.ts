@@ -83,18 +83,26 @@ function sentenceOf(
       ? `${e.steel} should harden through (${limit(e)})`
       : `${e.steel} may fall short at the middle (${limit(e)})`
   })
-  const reckoned = medium === 'plates' ? ' (plates are reckoned as still air)' : ''
-  const head = `In ${medium}${reckoned}, ${mm(size)} mm thick: ${parts.join('; ')}.`
+  const head =
+    medium === 'plates'
+      ? `In plates (plates are reckoned as still air), ${mm(size)} mm thick: ${parts.join('; ')}.`
+      : `In ${medium}, ${mm(size)} mm thick: ${parts.join('; ')}.`
   const [mildest] = wouldDo
   const short = each.some((e) => e.hardens !== 'through' && e.martensite < NEARLY_ALL)
   if (!short)
     return mildest !== undefined && order(mildest) < order(medium)
-      ? `${head} ${capital(mildest)} is the mildest that would do.`
+      ? [head, `${capital(mildest)} is the mildest that would do.`].join(' ')
       : head
   if (mildest === undefined)
-    return `${head} No quench hardens all of it through: edges and faces are hard, the middle stays softer.`
+    return [
+      head,
+      'No quench hardens all of it through: edges and faces are hard, the middle stays softer.',
+    ].join(' ')
   const risk = ['water', 'brine'].includes(mildest) ? ', at the risk of cracks' : ''
-  return `${head} ${capital(mildest)} would harden all of it${risk}; thin edges harden either way.`
+  return [
+    head,
+    `${capital(mildest)} would harden all of it${risk}; thin edges harden either way.`,
+  ].join(' ')
 }
 
 function order(medium: string): number {

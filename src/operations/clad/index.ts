@@ -275,11 +275,7 @@ function stated(at: 'jacket' | 'between', { bar, steel }: Cladding): Problem[] {
         ? 'a bar and a plain steel are both stated'
         : 'neither a bar nor a plain steel is stated',
       why: `the layer is one or the other`,
-      try: [
-        both
-          ? `state "${at}" or "${at}Steel", not both`
-          : `state "${at}" or "${at}Steel"`,
-      ],
+      try: [both ? `state "${at}" or "${at}Steel", not both` : `state "${at}" or "${at}Steel"`],
     },
   ]
 }

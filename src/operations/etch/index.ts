@@ -104,7 +104,9 @@ export const etch = operation({
         losses: [lossBetween(before, after, 'etched', densities)],
         warnings: [...warnings(values, depth), ...soft(before.temper)],
         notes: [
-          `${values.times} dips of ${printQuantity(values.dip, 'time')} in ${values.acid}${values.acid === 'coffee' ? '' : `, one part to ${values.water} of water`}: wipe the smut off between.`,
+          values.acid === 'coffee'
+            ? `${values.times} dips of ${printQuantity(values.dip, 'time')} in coffee: wipe the smut off between.`
+            : `${values.times} dips of ${printQuantity(values.dip, 'time')} in ${values.acid}, one part to ${values.water} of water: wipe the smut off between.`,
           'Rinse, neutralise in soda and water, rinse until no chloride is left, dry warm, oil.',
         ],
       }),

@@ -59,9 +59,7 @@ export function reasonsAgainst(one: Figures, other: Figures): string[] {
     const n = counted(Math.abs(lost))
     const saved = lost === -1 ? 'one outer layer saved' : `${n} outer layers saved`
     const gone =
-      lost === 1
-        ? 'one outer layer burnt or ground away'
-        : `${n} outer layers burnt or ground away`
+      lost === 1 ? 'one outer layer burnt or ground away' : `${n} outer layers burnt or ground away`
     say(0.6, lost < 0 ? saved : gone)
   }
   const layers = one.layers - other.layers

@@ -13,7 +13,7 @@ export {
   undoEdit,
   useDesk,
 } from './desk.ts'
-export { engine, secondEngine } from './engine/engine.ts'
+export { type Asking, engine, secondEngine } from './engine/engine.ts'
 export type {
   Build,
   Cure,

@@ -6,3 +6,6 @@ interface ImportMeta {
     how: { readonly eager: true; readonly import: string },
   ): Readonly<Record<string, T>>
 }
+
+/** A part fetched later brings its own style. */
+declare module '*.css'

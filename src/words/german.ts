@@ -226,6 +226,7 @@ export const german: Catalogue = {
     waits: 'Sobald der Arbeitsgang aufgeht, lässt sich das sagen.',
     making: (n, of) => `${n} von ${of} Malen auf dem Papier gemacht …`,
     moving: (n, of) => `${n} von ${of} Zahlen verschoben …`,
+    begun: 'Es wird gerechnet …',
     stop: 'Anhalten',
     begin: 'Rechnen',
     old: 'Noch von der Karte vor der letzten Änderung.',

@@ -67,7 +67,8 @@ async function lookAhead(asked: Foreseeing): Promise<Answers[Foreseeing['ask']]>
   const { number, job } = asked
   const long = {
     signal: flagSignal(asked.stop, number),
-    onProgress: (progress: number) => post({ number, progress, doing: asked.ask }),
+    onProgress: (done: number, of: number) =>
+      post({ number, progress: done / of, doing: String(of) }),
   }
   if (asked.ask === 'foresee') return foresee(job, long)
   if (asked.ask === 'allowance') return allow(job, asked.risk, long)

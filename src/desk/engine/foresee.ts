@@ -1,7 +1,8 @@
 import {
+  type Computed,
   type Drawn,
-  type Job,
   allowanceOfJob,
+  cardSteps,
   computeJob,
   drawerOfJob,
   leversOfJob,
@@ -18,7 +19,8 @@ const AT_A_TIME = 100
 
 interface Long {
   readonly signal?: AbortSignal
-  readonly onProgress?: (share: number) => void
+  /** How many are done, and of how many. */
+  readonly onProgress?: (done: number, of: number) => void
 }
 
 /** How the piece is likely to turn out: the makings drawn, and the hardness with the models' own error. */
@@ -29,18 +31,29 @@ export function foresee(written: Written, { signal, onProgress }: Long): Foresee
   const parts: Drawn[] = []
   for (let from = 0; from < MAKINGS; from += AT_A_TIME) {
     signal?.throwIfAborted()
-    onProgress?.(from / MAKINGS)
+    onProgress?.(from, MAKINGS)
     parts.push(draw.ok({ from, count: AT_A_TIME }))
   }
-  return { range: rangeOf(parts), hardness: hardnessOf(job.ok, signal), problems: [] }
+  const computed = computeJob(job.ok, { signal })
+  if (!computed.ok) return { hardness: [], problems: computed.problems }
+  const { totals } = cardSteps(computed.ok)
+  return {
+    range: rangeOf(parts),
+    planned: {
+      mass: totals.finishedMass,
+      length: totals.finishedSize.length,
+      lines: computed.ok.lines?.perMetre,
+      heats: totals.heats,
+    },
+    hardness: hardnessOf(computed.ok, signal),
+    problems: [],
+  }
 }
 
 /** Each steel of the piece as tempered, all bars it lies in together. */
-function hardnessOf(job: Job, signal?: AbortSignal): Foreseen['hardness'] {
-  const computed = computeJob(job, { signal })
-  if (!computed.ok) return []
+function hardnessOf(computed: Computed, signal?: AbortSignal): Foreseen['hardness'] {
   const found = new Map<string, Foreseen['hardness'][number]>()
-  for (const { steel, tempered } of treatJob(computed.ok, { signal }).steels) {
+  for (const { steel, tempered } of treatJob(computed, { signal }).steels) {
     if (!tempered) continue
     const { value, range } = tempered
     const known = found.get(steel)
@@ -68,7 +81,7 @@ export function weighNumbers(written: Written, { signal, onProgress }: Long): We
   const { now, count, move } = levers.ok
   const numbers = Array.from({ length: count }, (_, i) => {
     signal?.throwIfAborted()
-    onProgress?.(i / count)
+    onProgress?.(i, count)
     return move(i)
   })
   return { now, numbers, problems: [] }

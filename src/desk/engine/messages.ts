@@ -140,6 +140,13 @@ export interface Ways {
 /** How the piece is likely to turn out in this shop. */
 export interface Foreseen {
   readonly range?: LikelyRange
+  /** What is planned; kg, m, per metre. */
+  readonly planned?: {
+    readonly mass: number
+    readonly length: number
+    readonly lines?: number
+    readonly heats: number
+  }
   /** HRC of each steel as tempered; the range is the models' own error, not the hand's. */
   readonly hardness: readonly {
     readonly steel: string

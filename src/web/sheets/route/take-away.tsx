@@ -1,3 +1,4 @@
+import { lazy } from 'react'
 import { useDesk, useWords } from '#desk'
 import { CautionMark } from '../../form/faults.tsx'
 import { Measure } from '../../form/measure.tsx'
@@ -5,7 +6,13 @@ import { useSay } from '../../form/say.ts'
 import { FacePicture } from '../../drawing/face-picture.tsx'
 import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import type { CardRow } from './card-rows.ts'
+import { Folded } from './folded.tsx'
 import { OtherWays } from './other-ways.tsx'
+
+const LikelyRange = lazy(async () => ({
+  default: (await import('./ahead/likely-range.tsx')).LikelyRange,
+}))
+const Numbers = lazy(async () => ({ default: (await import('./ahead/numbers.tsx')).Numbers }))
 
 /** What one carries away from the card: three figures, the steels, what to take off the rack, cautions. */
 export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
@@ -94,6 +101,16 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
             ))}
           </ul>
         </section>
+      )}
+      {rows.length > 0 && (
+        <>
+          <Folded name="range" title={words.ahead.range}>
+            {() => <LikelyRange rows={rows} />}
+          </Folded>
+          <Folded name="numbers" title={words.ahead.numbers}>
+            {() => <Numbers rows={rows} />}
+          </Folded>
+        </>
       )}
       <OtherWays />
       <Cautions rows={rows} />

@@ -124,6 +124,8 @@ export function redoEdit(): void {
 
 function laid(id: string, history: History, ours: boolean): void {
   set({ history })
+  // The worker first: what is kept is written while it works.
+  workOutNow(history.now)
   keepHistory(id, history)
   if (ours) {
     keepDraft(id, { base: get().base, job: history.now })
@@ -131,7 +133,6 @@ function laid(id: string, history: History, ours: boolean): void {
     set({ saving: 'unsaved' })
     saveSoon()
   }
-  workOutNow(history.now)
 }
 
 /** A change made in another window of this browser. */

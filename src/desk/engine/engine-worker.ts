@@ -67,8 +67,7 @@ async function lookAhead(asked: Foreseeing): Promise<Answers[Foreseeing['ask']]>
   const { number, job } = asked
   const long = {
     signal: flagSignal(asked.stop, number),
-    onProgress: (done: number, of: number) =>
-      post({ number, progress: done / of, doing: String(of) }),
+    onProgress: (progress: number) => post({ number, progress, doing: asked.ask }),
   }
   if (asked.ask === 'foresee') return foresee(job, long)
   if (asked.ask === 'allowance') return allow(job, asked.risk, long)
@@ -82,7 +81,7 @@ function answer(asked: Exclude<AskMessage, Laid>): Answers[keyof Answers] {
     case 'compute':
       return workOut(asked.job, asked.solved, {
         signal: flagSignal(asked.latest, asked.number),
-        onProgress: (progress, doing) => post({ number: asked.number, progress, doing }),
+        onProgress: tellLate(asked.number),
       })
     case 'piece': {
       const { job } = readLeniently(asked.job)
@@ -110,6 +109,16 @@ function rawElse(text: string, problems: Answers['read']['problems']): Answers['
     // Not JSON: the problems say so.
   }
   return { problems }
+}
+
+/** Work that is soon done says nothing of how far it is: each word would hold the window up. */
+const TELL_AFTER = 100
+
+function tellLate(number: number): (share: number, doing: string) => void {
+  const since = performance.now()
+  return (progress, doing) => {
+    if (performance.now() - since > TELL_AFTER) post({ number, progress, doing })
+  }
 }
 
 class Stopped extends Error {}

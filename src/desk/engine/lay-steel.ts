@@ -1,29 +1,11 @@
 import type { Mesh } from '#geometry'
-import { type BarPattern, computeJob, patternOf, patternsOf, treatJob, type Treated } from '#job'
+import { type Treated, patternsOf, treatJob } from '#job'
 import { stacksOf } from '#pattern'
 import { smoothNormals } from '#view'
 import { type Facets, boxMesh, cutFacets } from '#scene'
 import type { LaidSteel, SteelPlace } from './laid-steel.ts'
 import type { Written } from './messages.ts'
-import { readLeniently } from './read-leniently.ts'
-
-/** The job worked out last: its patterns and heats are asked for one after another. */
-let last:
-  | {
-      readonly text: string
-      readonly computed: ReturnType<typeof computeJob>['ok']
-      patterns?: readonly BarPattern[]
-      treated?: Treated
-    }
-  | undefined
-
-function worked(job: Written) {
-  const text = JSON.stringify(job)
-  if (last?.text === text) return last
-  const read = readLeniently(job)
-  const computed = read.whole && read.job ? computeJob(read.job).ok : undefined
-  return (last = { text, computed })
-}
+import { workedJob } from './worked-job.ts'
 
 /** The steel of a job worked out; undefined where the job does not work out or has no such step. */
 export function laySteel(
@@ -32,13 +14,13 @@ export function laySteel(
   known: string | undefined,
   shape: 'facets' | 'mesh',
 ): LaidSteel | undefined {
-  const kept = worked(job)
+  const kept = workedJob(job)
   const { computed } = kept
   if (!computed) return undefined
   const patterns = (kept.patterns ??= patternsOf(computed))
   const found = place
     ? patterns.find((p) => p.bar === place.bar && p.index === place.index)
-    : patternOf(computed)
+    : patterns.findLast((p) => p.bar === computed.job.route.finish)
   if (!found) return undefined
   const { solid, billet, origin, light } = found
   const size = solid?.size ?? billet.size
@@ -83,6 +65,6 @@ function facetsOf({ positions, triangles }: Pick<Mesh, 'positions' | 'triangles'
 
 /** What the heats of a job leave; undefined where it does not work out. */
 export function layHeats(job: Written): Treated | undefined {
-  const known = worked(job)
+  const known = workedJob(job)
   return known.computed && (known.treated ??= treatJob(known.computed))
 }

@@ -1,9 +1,9 @@
-import { computeJob, patternOf } from '#job'
+import { patternOf } from '#job'
 import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
 import { type FaceView, crop, faceOfBar, faceOfSolid } from '#view'
 import type { Written } from './messages.ts'
-import { readLeniently } from './read-leniently.ts'
+import { workedJob } from './worked-job.ts'
 
 export type PaintedSide = 'front' | 'back'
 
@@ -29,8 +29,7 @@ export function paintFace(
   ppmm: number,
   cutting?: Cutting,
 ): Painted | undefined {
-  const read = readLeniently(job)
-  const computed = read.whole && read.job ? computeJob(read.job).ok : undefined
+  const { computed } = workedJob(job)
   const pattern = computed && patternOf(computed)
   if (!pattern) return undefined
   const { solid, billet, origin, light } = pattern

@@ -5,14 +5,13 @@ import {
   type SoFar,
   cardStep,
   cardSteps,
-  computeJob,
   densitiesFor,
   routeSoFar,
 } from '#job'
 import type { Problem } from '#problem'
-import type { Billet, DrawnBar, Row, Worked, Written } from './messages.ts'
-import { readLeniently } from './read-leniently.ts'
+import type { Billet, Build, DrawnBar, Row, Worked, Written } from './messages.ts'
 import { weighWish } from './weigh-wish.ts'
+import { workedJob } from './worked-job.ts'
 
 type DoneStep = SoFar['steps'][number]
 
@@ -20,11 +19,11 @@ type DoneStep = SoFar['steps'][number]
 export function workOut(
   written: Written,
   solvedBefore: Readonly<Record<string, number>>,
-  options: Parameters<typeof computeJob>[1] = {},
+  options: Parameters<typeof workedJob>[1] = {},
 ): Worked {
   const since = performance.now()
   const name = typeof written.name === 'string' ? written.name : ''
-  const read = readLeniently(written)
+  const { read, computed, problems } = workedJob(written, options)
   const bare = { name, warnings: [], cautionsDefer: CAUTIONS_DEFER, solved: {}, standings: [] }
   const milliseconds = () => performance.now() - since
   if (!read.job)
@@ -32,23 +31,22 @@ export function workOut(
       ...bare,
       sound: false,
       rows: [],
-      problems: read.problems,
+      problems,
       milliseconds: milliseconds(),
     }
-  const computed = read.whole ? computeJob(read.job, options) : { problems: read.problems }
-  const weight = weighWish(read.job, computed.ok)
-  if (computed.ok) {
-    const { totals } = cardSteps(computed.ok)
+  const weight = weighWish(read.job, computed)
+  if (computed) {
+    const { totals } = cardSteps(computed)
     return {
       ...bare,
       sound: true,
-      rows: rowsOf(computed.ok.plan.steps, read.job),
+      rows: rowsOf(computed.plan.steps, read.job),
       problems: [],
-      warnings: computed.ok.warnings,
+      warnings: computed.warnings,
       totals,
-      lines: computed.ok.lines,
-      solved: solvedIn(computed.ok),
-      standings: computed.ok.plan.standings,
+      lines: computed.lines,
+      solved: solvedIn(computed),
+      standings: computed.plan.standings,
       weight,
       milliseconds: milliseconds(),
     }
@@ -58,7 +56,7 @@ export function workOut(
     ...bare,
     sound: false,
     rows: rowsOf(soFar.steps, read.job),
-    problems: distinct([...computed.problems, ...soFar.problems]),
+    problems: distinct([...problems, ...soFar.problems]),
     solved: solvedBefore,
     weight,
     milliseconds: milliseconds(),
@@ -67,6 +65,13 @@ export function workOut(
 
 function rowsOf(steps: readonly DoneStep[], job: Job): Row[] {
   const densities = densitiesFor(job.steels)
+  // A bar is the same before a step as after the one ahead of it: its layers are spelt out once.
+  const spelt = new Map<Build, string>()
+  const inShort = (bar: DrawnBar) => {
+    const build = spelt.get(bar.build) ?? fingerprint(JSON.stringify(bar.build))
+    spelt.set(bar.build, build)
+    return { ...bar, build }
+  }
   return steps.map((done) => {
     const row = {
       ...cardStep(done, densities),
@@ -76,7 +81,8 @@ function rowsOf(steps: readonly DoneStep[], job: Job): Row[] {
       joins: done.operation.bars?.(done.values as never) ?? [],
       values: done.values,
     }
-    return { ...row, words: fingerprint(JSON.stringify(row)) }
+    const short = { ...row, before: row.before.map(inShort), after: inShort(row.after) }
+    return { ...row, words: fingerprint(JSON.stringify(short)) }
   })
 }
 

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef } from 'react'
 import { type DrawnBar, useDesk } from '#desk'
 import { coverPixels } from './cover.ts'
+import { drawSoon } from './draw-soon.ts'
 import { type Patch, type View, layOut } from './lay-out-build.ts'
 import { TRUE } from './scale.ts'
 import { useNight } from './night.ts'
@@ -30,7 +31,8 @@ export function BarDrawing({ bar, view, ratio, label, most = Infinity }: BarDraw
   const width = Math.max(3, Math.min(whole, most))
   const height = Math.max(3, bar.size[sideOf[view.up]] * TRUE * ratio)
   useEffect(() => {
-    if (canvas.current) draw(canvas.current, bar, view, tones, night, { width, height })
+    const on = canvas.current
+    return on ? drawSoon(on, () => draw(on, bar, view, tones, night, { width, height })) : undefined
   }, [bar, view, tones, width, height, night])
   return (
     <canvas
@@ -62,13 +64,18 @@ function draw(
   const ink = canvas.getContext('2d')
   if (!ink) return
   const patches = layOut(bar.build, view, tones)
-  const covered = coverPixels(patches, columns, rows)
+  // Layers from side to side are one column of pixels, drawn out.
+  const isFlat = patches.every((patch) => patch.x === 0 && patch.width === 1)
+  const across = isFlat ? 1 : columns
+  const covered = coverPixels(patches, across, rows)
   const colours = steelColours(night)
-  const image = ink.createImageData(columns, rows)
+  const image = ink.createImageData(across, rows)
   const pixels = new Uint32Array(image.data.buffer)
   for (let i = 0; i < covered.length; i++)
     pixels[i] = colours.packed[Math.min(255, Math.round(covered[i] * 255))]
   ink.putImageData(image, 0, 0)
+  ink.imageSmoothingEnabled = false
+  if (isFlat) ink.drawImage(canvas, 0, 0, 1, rows, 0, 0, columns, rows)
   ink.scale(dense, dense)
   for (const patch of patches) {
     const thick = Math.min(patch.width * width, patch.height * height)

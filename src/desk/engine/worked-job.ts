@@ -1,0 +1,30 @@
+import { type BarPattern, type Computed, type Treated, computeJob } from '#job'
+import type { Problem } from '#problem'
+import type { Written } from './messages.ts'
+import { type Lenient, readLeniently } from './read-leniently.ts'
+
+/** A job read and worked out, and what has been made of it since. */
+export interface WorkedJob {
+  readonly read: Lenient
+  readonly computed?: Computed
+  /** What stopped it. */
+  readonly problems: readonly Problem[]
+  patterns?: readonly BarPattern[]
+  treated?: Treated
+}
+
+let last: (WorkedJob & { readonly text: string }) | undefined
+
+/** Works a job out once: its card, its metal and its heats are asked for one after another. */
+export function workedJob(
+  written: Written,
+  options: Parameters<typeof computeJob>[1] = {},
+): WorkedJob {
+  const text = JSON.stringify(written)
+  if (last?.text === text) return last
+  const read = readLeniently(written)
+  const computed = read.whole && read.job ? computeJob(read.job, options) : undefined
+  const problems = computed ? (computed.problems ?? []) : read.problems
+  last = { text, read, computed: computed?.ok, problems }
+  return last
+}

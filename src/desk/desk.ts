@@ -72,6 +72,8 @@ export const channel = new BroadcastChannel('billetwright')
 export async function openJob(id: string): Promise<void> {
   try {
     const stored = await server.get(id)
+    // Meanwhile another was asked for.
+    if (address().job !== id) return
     const draft = draftOf(id)
     lay(id, draft ? draft.job : stored.job, draft ? draft.base : stored.version)
     if (draft) {
@@ -79,6 +81,7 @@ export async function openJob(id: string): Promise<void> {
       saveSoon(0)
     }
   } catch (fault) {
+    if (address().job !== id) return
     const draft = draftOf(id)
     if (fault instanceof NoServer && draft) {
       lay(id, draft.job, draft.base)
@@ -281,6 +284,9 @@ export function openBars(): readonly string[] {
   return history ? barNames(history.now) : []
 }
 
+/** The job being fetched: it is laid once, however often it is asked for. */
+let opening: string | undefined
+
 /** Opens the job the address names, or the newest. */
 export async function followAddress(): Promise<void> {
   const { job } = address()
@@ -291,5 +297,8 @@ export async function followAddress(): Promise<void> {
     else set({ listOpen: true })
     return
   }
-  if (job !== get().id) await openJob(job)
+  if (job === get().id || job === opening) return
+  opening = job
+  await openJob(job)
+  if (opening === job) opening = undefined
 }

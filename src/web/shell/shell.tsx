@@ -11,7 +11,8 @@ import { NoticeLine } from './notice-line.tsx'
 export function Shell() {
   const address = useAddress()
   const listOpen = useDesk((desk) => desk.listOpen)
-  const open = useDesk((desk) => desk.history !== undefined)
+  // While another job is fetched the old one does not stand under the new one's address.
+  const open = useDesk((desk) => desk.history !== undefined && desk.id === address.job)
   const words = useWords()
   useTheme()
   useDocumentWords()

@@ -47,6 +47,33 @@ describe('nothing is lost', () => {
     await page.context().close()
   })
 
+  it('while a job is fetched no other stands under its address, and one that comes late stays away', async () => {
+    const page = await app.open('/builders-plate/route', { serviceWorkers: 'block' })
+    await page.locator('.step').first().waitFor()
+    const { promise: held, resolve: release } = Promise.withResolvers<void>()
+    await page.route('**/api/jobs/rigging-knife', async (route) => {
+      await held
+      await route.continue()
+    })
+    const choose = async (name: RegExp) => {
+      await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+      await page.getByRole('button', { name }).click()
+    }
+    await choose(/^Rigging knife/)
+    await eventually(() => page.url()).toMatch(/\/rigging-knife\/route$/)
+    expect(await page.locator('.step').count()).toBe(0)
+    await choose(/^Galley knife/)
+    await page.locator('[data-step="core 0"]').waitFor()
+    const answer = page.waitForResponse('**/api/jobs/rigging-knife')
+    release()
+    await (await answer).finished()
+    await page.evaluate(() => new Promise((done) => setTimeout(done)))
+    expect(await page.title()).toMatch(/^Galley knife/)
+    await choose(/^Rigging knife/)
+    await page.getByRole('heading', { name: /^Rigging knife/ }).waitFor()
+    await page.context().close()
+  })
+
   it('opens again with the network gone, and saves when it is back', async () => {
     const page = await app.open('/galley-knife/route')
     await page.evaluate(async () => {

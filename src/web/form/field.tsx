@@ -82,6 +82,7 @@ function Typed(props: ControlProps) {
   const words = useWords()
   const [draft, setDraft] = useState<string>()
   const sitting = useRef(0)
+  const typed = useRef(false)
   const kind = p.form === 'quantity' ? p.of : undefined
   const written = value === undefined ? '' : String(value)
   const free = kind !== undefined && written === LEFT_FREE
@@ -101,6 +102,7 @@ function Typed(props: ControlProps) {
         : written
   const within = () => `${placeOf(path)} ${sitting.current}`
   const type = (text: string) => {
+    typed.current = true
     setDraft(text)
     const read = readTyped(text, p, kind && bareUnit(kind, units))
     if (read.sense) onChange(read.value, within())
@@ -121,12 +123,16 @@ function Typed(props: ControlProps) {
         value={draft ?? shown}
         onFocus={(event) => {
           sitting.current++
+          typed.current = false
           setDraft(written === '' ? '' : written)
           const field = event.currentTarget
-          // Selecting would take the focus back, were it elsewhere by then.
-          requestAnimationFrame(() => {
-            if (document.activeElement === field) field.select()
-          })
+          // Selecting would take the focus back, were it elsewhere by then, and swallow what was typed by then.
+          const select = () => {
+            if (document.activeElement === field && !typed.current) field.select()
+          }
+          queueMicrotask(select)
+          // A press of the pointer sets its caret after the focus.
+          requestAnimationFrame(select)
         }}
         onChange={(event) => type(event.currentTarget.value)}
         onKeyDown={(event) => {

@@ -12,6 +12,7 @@ const checks = [
     args: ['node_modules/prettier/bin/prettier.cjs', '--check', '.', '--log-level=warn'],
   },
   { name: 'rooms', args: ['scripts/check-rooms.ts'] },
+  { name: 'German', args: ['scripts/check-german.ts'] },
   { name: 'reference', args: ['scripts/print-reference.ts', '--check'] },
 ]
 

@@ -1,22 +1,38 @@
 import { type Catalogue, english } from './english.ts'
 import type { Language } from './language.ts'
+import { type FindSentence, sentencesBy } from './sentences/find-sentence.ts'
 
-/** A language: what the app says, and the words of the trade where they are not the declarations' own. */
+/**
+ * A language: what the app says, the words of the trade where they are not the declarations' own, and
+ * the sentences of the engine.
+ */
 interface Spoken {
   readonly catalogue: Catalogue
-  readonly trade: Readonly<Record<string, string>>
+  readonly trade: Translations
+  readonly sentences: Translations
+  readonly sentence: FindSentence
 }
 
-const spoken = new Map<Language, Spoken>([['en', { catalogue: english, trade: {} }]])
+type Translations = Readonly<Record<string, string>>
+
+const spoken = new Map<Language, Spoken>([
+  ['en', { catalogue: english, trade: {}, sentences: {}, sentence: (sentence) => sentence }],
+])
 
 /** Other languages than the first are fetched when they are wanted. */
 const fetched: Readonly<Partial<Record<Language, () => Promise<Spoken>>>> = {
   de: async () => {
-    const [{ german }, { tradeGerman }] = await Promise.all([
+    const [{ german }, { tradeGerman }, { germanSentences }] = await Promise.all([
       import('./german.ts'),
       import('./trade-german.ts'),
+      import('./sentences/german/all.ts'),
     ])
-    return { catalogue: german, trade: tradeGerman }
+    return {
+      catalogue: german,
+      trade: tradeGerman,
+      sentences: germanSentences,
+      sentence: sentencesBy(germanSentences, (word) => tradeGerman[spaced(word)]),
+    }
   },
 }
 
@@ -33,8 +49,31 @@ export function wordsIn(language: Language): Catalogue {
 
 /** A word of the declarations as it is shown: `closeWith` is "close with", in German "schließen mit". */
 export function tradeWord(word: string, language: Language): string {
-  const plain = /^[A-Z]/.test(word)
-    ? word
-    : word.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
+  const plain = spaced(word)
   return spoken.get(language)?.trade[plain] ?? plain
+}
+
+/** A sentence as it is told, and the language that is: English where there are no other words for it. */
+export interface Told {
+  readonly text: string
+  readonly language: Language
+}
+
+/** A sentence of the engine, which speaks English, in the language chosen. */
+export function said(sentence: string, language: Language): Told {
+  const there = spoken.get(language)
+  const text = there?.sentence(sentence) ?? there?.trade[spaced(sentence)]
+  return text === undefined ? { text: sentence, language: 'en' } : { text, language }
+}
+
+/** All that is there of a language that is ready, by the English: what holds it complete reads this. */
+export function translationsIn(
+  language: Language,
+): { readonly trade: Translations; readonly sentences: Translations } | undefined {
+  return spoken.get(language)
+}
+
+/** `closeWith` is two words. */
+function spaced(word: string): string {
+  return /^[A-Z]/.test(word) ? word : word.replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)
 }

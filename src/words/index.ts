@@ -1,4 +1,4 @@
 /** The words of the app, language by language. */
-export { loadWords, tradeWord, wordsIn } from './catalogues.ts'
+export { type Told, loadWords, said, tradeWord, translationsIn, wordsIn } from './catalogues.ts'
 export type { Catalogue } from './english.ts'
 export { type Language, languageOf, languages } from './language.ts'

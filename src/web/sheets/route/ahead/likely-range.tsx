@@ -5,7 +5,7 @@ import { useSay } from '../../../form/say.ts'
 import type { CardRow } from '../card-rows.ts'
 import { Shortfall } from './shortfall.tsx'
 import { useAnswer } from './use-answer.ts'
-import { Working } from './working.tsx'
+import { Working, count } from './working.tsx'
 import './ahead.css'
 
 const foresee = (job: Written, asking: Asking) =>
@@ -14,10 +14,8 @@ const foresee = (job: Written, asking: Asking) =>
 /** How the piece is likely to turn out: a bar for each figure, on one scale of shares of what is planned. */
 export function LikelyRange({ rows }: { readonly rows: readonly CardRow[] }) {
   const { ahead } = useWords()
-  const language = useDesk((desk) => desk.language)
   const at = useAnswer('foresee', foresee)
   const { answer, isOld } = at
-  const count = (n: number) => new Intl.NumberFormat(language).format(n)
   return (
     <div className={isOld ? 'ahead old' : 'ahead'} aria-busy={at.progress !== undefined}>
       <Working at={at} title={ahead.range} doing={ahead.making} />
@@ -67,12 +65,14 @@ function Bands({ foreseen }: { readonly foreseen: Foreseen }) {
           return (
             <tr key={bar.what}>
               <th scope="row">{bar.what}</th>
-              <td className="drawn" aria-hidden="true">
-                <i
-                  className="bar"
-                  style={{ left: left(low), width: `${(50 * (high - low)) / reach}%` }}
-                />
-                <i className="middle" style={{ left: left(middle) }} />
+              <td aria-hidden="true">
+                <div className="drawn">
+                  <i
+                    className="bar"
+                    style={{ left: left(low), width: `${(50 * (high - low)) / reach}%` }}
+                  />
+                  <i className="middle" style={{ left: left(middle) }} />
+                </div>
               </td>
               <td className="figure">
                 <span aria-hidden="true">
@@ -89,10 +89,12 @@ function Bands({ foreseen }: { readonly foreseen: Foreseen }) {
       <tfoot aria-hidden="true">
         <tr className="note soft">
           <td />
-          <td className="axis">
-            <span>{percent.format(-reach)}</span>
-            <span>{ahead.planned}</span>
-            <span>{percent.format(reach)}</span>
+          <td>
+            <div className="axis">
+              <span>{percent.format(-reach).replace('-', '−')}</span>
+              <span>{ahead.planned}</span>
+              <span>{percent.format(reach)}</span>
+            </div>
           </td>
           <td />
         </tr>

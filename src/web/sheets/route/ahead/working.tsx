@@ -1,4 +1,4 @@
-import { useDesk, useWords } from '#desk'
+import { useWords } from '#desk'
 import type { Answered } from './use-answer.ts'
 
 interface WorkingProps {
@@ -12,8 +12,6 @@ interface WorkingProps {
 export function Working({ at, title, doing }: WorkingProps) {
   const { ahead } = useWords()
   const { progress, isOld, isStopped, isSound } = at
-  const language = useDesk((desk) => desk.language)
-  const count = (n: number) => new Intl.NumberFormat(language).format(n)
   const said =
     progress && progress.of > 0 ? doing(count(progress.done), count(progress.of)) : ahead.begun
   return (
@@ -43,4 +41,9 @@ export function Working({ at, title, doing }: WorkingProps) {
       {!isSound && !at.answer && <p className="note soft">{ahead.waits}</p>}
     </>
   )
+}
+
+/** A whole number with a thin space between thousands. */
+export function count(n: number): string {
+  return String(n).replace(/\B(?=(\d{3})+$)/g, '\u2009')
 }

@@ -1,6 +1,6 @@
 /** Flow stress, spread, pressing, hammer blows, welding, indentation: forces and the sizes they give. */
 export { type Estimate } from './estimate.ts'
-export { emblemFromMeasures, measureEmblem, type Emblem } from './emblem/emblem.ts'
+export { coverEmblem, emblemFromMeasures, measureEmblem, type Emblem } from './emblem/emblem.ts'
 export { bendLoad, bendStrain } from './loads/bend.ts'
 export { holeLoad } from './loads/open-hole.ts'
 export {
@@ -10,7 +10,6 @@ export {
   type Judgement,
   type Metal,
   type Task,
-  type Verdict,
 } from './machines/judge.ts'
 export { type Tool } from './machines/tools.ts'
 export { barrel } from './pressing/barrel.ts'

@@ -11,6 +11,9 @@ const WELD = 1e-7
 /** A small rounded edge gets this share of the facets the whole width gets, so that it stays round. */
 const PIECES_PER_WIDTH = 8
 
+/** Where something finer is to be shown, facets are no finer than this many for one. */
+const FINER = 3
+
 /** No more facets than this along or across one smooth piece. */
 const MOST = 512
 
@@ -54,6 +57,7 @@ class Panel {
   private readonly kept: readonly number[]
   private readonly metal: readonly boolean[]
   private readonly counts: readonly number[]
+  private readonly even: readonly boolean[]
   private readonly field: HeightField
 
   constructor(field: HeightField, start: number, end: number, facet: number, fewest: number) {
@@ -68,6 +72,12 @@ class Panel {
     })
     const kept = spans.filter(({ wide }) => wide > WELD)
     this.kept = kept.map(({ j }) => j)
+    const facets = kept.map(({ x, low, high }) => {
+      const finest = field.finest?.(x, (low + high) / 2) ?? Infinity
+      return finest < facet ? Math.max(facet / FINER, finest) : facet
+    })
+    // A turn to the vertical comes at the ends of a piece; what is fine may turn anywhere.
+    this.even = facets.map((own) => own < facet)
     this.metal = kept.map(({ x, low, high }) => {
       const y = (low + high) / 2
       return field.top(x, y) - field.bottom(x, y) > 0
@@ -77,7 +87,7 @@ class Panel {
         (face) => (u: number) => face(x, low + (high - low) * u),
       )
       const bent = this.metal[s] && faces.some((face) => !straight(face))
-      return pieces(high - low, facet, bent ? fewest : 1)
+      return pieces(high - low, facets[s], bent ? fewest : 1)
     })
     const along = kept.flatMap(({ j }, s) => {
       const side = (x: number) => field.yBreaks(x)[j]
@@ -93,7 +103,9 @@ class Panel {
         : [side, end]
     })
     const bent = along.some((line) => !straight((u) => line(start + (end - start) * u)))
-    this.xs = spread(start, end, pieces(end - start, facet, bent ? fewest : 1))
+    const across = Math.min(facet, ...facets)
+    const spaced = this.even.includes(true) ? evenly : spread
+    this.xs = spaced(start, end, pieces(end - start, across, bent ? fewest : 1))
   }
 
   /** The x at which column i is looked at: just inside this panel. */
@@ -116,7 +128,7 @@ class Panel {
       const low = s === 0 ? breaks[j] : breaks[this.kept[s - 1] + 1]
       const high = breaks[j + 1]
       return {
-        ys: spread(low, high, this.counts[s]),
+        ys: (this.even[s] ? evenly : spread)(low, high, this.counts[s]),
         metal: this.metal[s],
         heights: (y: number) => {
           const inside =
@@ -305,4 +317,8 @@ function spread(a: number, b: number, n: number): number[] {
   return Array.from({ length: n + 1 }, (_, i) =>
     i === 0 ? a : i === n ? b : (a + b) / 2 - ((b - a) / 2) * Math.cos((Math.PI * i) / n),
   )
+}
+
+function evenly(a: number, b: number, n: number): number[] {
+  return Array.from({ length: n + 1 }, (_, i) => (i === n ? b : a + ((b - a) * i) / n))
 }

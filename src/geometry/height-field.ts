@@ -14,4 +14,6 @@ export interface HeightField {
   /** Height of the upper face inside the outline; not above `bottom` where there is no metal. */
   top(x: number, y: number): number
   bottom(x: number, y: number): number
+  /** Side of the facets that show what is there, m, where it is finer than elsewhere. */
+  finest?(x: number, y: number): number
 }

@@ -1,5 +1,6 @@
 import { type Axis, type Size, axisLength } from '#geometry'
 import type { Billet, Layer, Turn } from '#billet'
+import type { Imprint } from '#piece'
 import { type Warp, affine, shift, sideBySide, turn } from '#warp'
 
 /** How uneven forging leaves the bar: error of each face over the thickness, and the length of a wave, m. */
@@ -25,6 +26,8 @@ export interface Movement {
   readonly beyond?: number
   /** Volume is kept on the whole and not at each place: what a die pushes aside flows further than is drawn. */
   readonly onTheWhole?: true
+  /** What the piece's front face has been pressed in by: it is drawn with it from here on. */
+  readonly imprint?: Imprint
   /** What hammer and hand leave, on top of the even movement. */
   readonly uneven?: Unevenness
 }

@@ -1,6 +1,6 @@
 import type { Problem } from '#problem'
 import type { Size } from '#geometry'
-import type { Verdict } from '#forming'
+import type { Judgement } from '#forming'
 
 /** A figure with the least and the most it may be. */
 export interface Bracket {
@@ -29,7 +29,7 @@ export interface Working {
   readonly planned: number
   /** Least and greatest the bar may come out. */
   readonly size: { readonly low: Size; readonly high: Size }
-  readonly verdict: Verdict
+  readonly verdict: Judgement['verdict']
   /** What would do it, likeliest first; empty where it can be done. */
   readonly wouldDo: readonly string[]
   /**

@@ -9,6 +9,8 @@ export interface Cut {
   /** Taken off the upper face, m; `Infinity` for a cut right through. */
   fromTop(x: number, y: number): number
   fromBottom(x: number, y: number): number
+  /** Side of the facets that show it, m, where it is finer than the piece. */
+  readonly finest?: number
 }
 
 /** The field with cuts made in it one after another; depths add where cuts cross. */
@@ -32,6 +34,15 @@ export function cutAway(field: HeightField, cuts: readonly Cut[]): HeightField {
     },
     top: (x, y) => cuts.reduce((z, cut) => z - cut.fromTop(x, y), field.top(x, y)),
     bottom: (x, y) => cuts.reduce((z, cut) => z + cut.fromBottom(x, y), field.bottom(x, y)),
+    finest: (x, y) =>
+      places.reduce(
+        (finest, { cut, from, to }) => {
+          if (cut.finest === undefined || x < from || x > to) return finest
+          const ys = cut.yBreaks(x)
+          return y < ys[0] || y > ys[ys.length - 1] ? finest : Math.min(finest, cut.finest)
+        },
+        field.finest?.(x, y) ?? Infinity,
+      ),
   }
 }
 

@@ -5,10 +5,12 @@ export {
   type Feature,
   type Groove,
   type Hole,
+  type Imprint,
   type PieceKind,
   type PieceSolid,
   type StampBox,
   type Station,
 } from './piece-kind.ts'
 export { findPieceKind, pieceKinds } from './piece-kinds.ts'
+export { imprintAt } from './imprint.ts'
 export { contradictions, thicknessForMass, weigh } from './weigh.ts'

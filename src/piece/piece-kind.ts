@@ -1,4 +1,4 @@
-import type { Mesh, Outline, Point, Size } from '#geometry'
+import type { Mesh, Outline, Point, Size, SplineSurface } from '#geometry'
 import type { Parameters, ValuesOf } from '#parameters'
 import type { Result } from '#problem'
 
@@ -56,6 +56,16 @@ export interface StampBox {
   readonly depth: number
   /** Share of the box pressed to full depth, 0 to 1. */
   readonly share: number
+}
+
+/** What a stamp has really pressed into the front face, in the piece's frame. */
+export interface Imprint {
+  /** How deep it was pressed at each place, m; nothing at its rim. */
+  readonly depths: SplineSurface
+  /** Ground off the face since, and not out of the mark, m. */
+  readonly lost: number
+  /** What it was made from: the same words, the same imprint. */
+  readonly told: string
 }
 
 /** Lines and features for drawing, in plan (x along, y across), m. */
@@ -121,6 +131,10 @@ export interface PieceSolid {
   sections(n: number): readonly Station[]
   /** Metal between two heights, m³, to 1e-6 of the volume; neighbours add up exactly. */
   volumeBetween(z0: number, z1: number): number
+  /** What its stamp has pressed in; left out, the box at its mean depth, as it is weighed. */
+  readonly imprint?: Imprint
+  /** The same piece, its account as it was, with a stamp's imprint in its front face instead of the box; with none, unstamped. */
+  stamped(imprint: Imprint | undefined): PieceSolid
   /** Closed, outward-facing triangles with sides of about `facet` metres at most, on the surface at every corner. */
   mesh(facet: number): Mesh
 }

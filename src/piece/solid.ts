@@ -11,7 +11,8 @@ import {
   nodesOf,
 } from '#geometry'
 import { type Cut, cutAway } from './cut.ts'
-import type { Blank, Edges, Feature, PieceSolid, Station } from './piece-kind.ts'
+import { imprintCut } from './imprint.ts'
+import type { Blank, Edges, Feature, Imprint, PieceSolid, Station } from './piece-kind.ts'
 
 /** What a kind gives; the rest of the solid follows from the field. */
 export interface Making {
@@ -32,25 +33,13 @@ export function solidOf(making: Making): PieceSolid {
   const { xBreaks } = field
   const length = xBreaks[xBreaks.length - 1]
   const thickness = (x: number, y: number) => Math.max(0, field.top(x, y) - field.bottom(x, y))
-  // Points come in columns: the span across is the same down a column.
-  let [spanAt, low, high] = [NaN, 0, 0]
-  const inside = (x: number, y: number) => {
-    if (!(x >= 0 && x <= length)) return false
-    if (x !== spanAt) {
-      const ys = field.yBreaks(x)
-      ;[spanAt, low, high] = [x, ys[0], ys[ys.length - 1]]
-    }
-    return y >= low && y <= high && field.top(x, y) > field.bottom(x, y)
-  }
-  const top = (x: number, y: number) => (inside(x, y) ? field.top(x, y) : 0)
-  const bottom = (x: number, y: number) => (inside(x, y) ? field.bottom(x, y) : 0)
   const area = (x: number) =>
     x >= 0 && x <= length ? integratePieces((y) => thickness(x, y), field.yBreaks(x)) : 0
   let skin: number | undefined
   // A plan asks for the same stations in every round.
   const sections = new Map<number, readonly Station[]>()
   const below = belowHeight(field, volume, size.height)
-  return {
+  const withFaces = (shown: HeightField, imprint?: Imprint): PieceSolid => ({
     kind,
     size,
     volume,
@@ -68,11 +57,6 @@ export function solidOf(making: Making): PieceSolid {
       ...(making.edges.stamp ? { stamp: making.edges.stamp } : {}),
     },
     blank: blankOf(making),
-    inside,
-    top,
-    bottom,
-    normalTop: (x, y) => normal(top, inside, size, x, y, 1),
-    normalBottom: (x, y) => normal(bottom, inside, size, x, y, -1),
     area,
     sections: (n) => {
       const known = sections.get(n)
@@ -84,8 +68,42 @@ export function solidOf(making: Making): PieceSolid {
       return made
     },
     volumeBetween: (z0, z1) => (z1 > z0 ? below(z1) - below(z0) : 0),
-    mesh: (facet) => meshOf(field, facet),
+    ...facesOf(shown, size),
+    ...(imprint && { imprint }),
+    stamped: (by) => withFaces(imprinted(making, by), by),
+  })
+  return withFaces(field)
+}
+
+/** What is seen of a solid. */
+function facesOf(field: HeightField, size: Size) {
+  const length = field.xBreaks[field.xBreaks.length - 1]
+  // Points come in columns: the span across is the same down a column.
+  let [spanAt, low, high] = [NaN, 0, 0]
+  const inside = (x: number, y: number) => {
+    if (!(x >= 0 && x <= length)) return false
+    if (x !== spanAt) {
+      const ys = field.yBreaks(x)
+      ;[spanAt, low, high] = [x, ys[0], ys[ys.length - 1]]
+    }
+    return y >= low && y <= high && field.top(x, y) > field.bottom(x, y)
   }
+  const top = (x: number, y: number) => (inside(x, y) ? field.top(x, y) : 0)
+  const bottom = (x: number, y: number) => (inside(x, y) ? field.bottom(x, y) : 0)
+  return {
+    inside,
+    top,
+    bottom,
+    normalTop: (x: number, y: number) => normal(top, inside, size, x, y, 1),
+    normalBottom: (x: number, y: number) => normal(bottom, inside, size, x, y, -1),
+    mesh: (facet: number) => meshOf(field, facet),
+  }
+}
+
+/** The field with all its features but the stamp's box, and the imprint in its place. */
+function imprinted({ field, features = [] }: Making, imprint?: Imprint): HeightField {
+  const others = features.filter(({ kind }) => kind !== 'stamp').flatMap(({ cuts }) => cuts)
+  return cutAway(field, imprint ? [...others, imprintCut(imprint)] : others)
 }
 
 /** Two meshes, the finer of half the facet: their second-order errors cancel (Richardson). */

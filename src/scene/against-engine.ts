@@ -61,7 +61,7 @@ async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Dif
   const { positions, triangles } = solid.mesh(facet)
   const { length, width, height } = solid.size
   const box = { low: [0, -width / 2, -height / 2], high: [length, width / 2, height / 2] } as const
-  const facets = cutFacets(positions, triangles, smoothNormals(positions, triangles))
+  const facets = cutFacets(positions, triangles, smoothNormals(positions, triangles, solid.imprint))
   await scene.lay({ facets, box, origin, weights })
   scene.draw(shotOf(view, depth), view.width, view.height)
   while (!scene.refine());

@@ -158,8 +158,19 @@ function facetOf(solid: PieceSolid, { facet, ppmm }: FaceOptions): number {
 /** A face of a finished piece: flats, bevels, fullers, grooves, edges and ends as the solid has them. */
 export function faceOfSolid(solid: PieceSolid, side: Side, options: FaceOptions): FaceView {
   const facet = facetOf(solid, options)
-  const { surface, ...view } = faceOfMesh(solid.mesh(facet), side, options)
-  return { ...view, surface, title: `${side} of the ${solid.kind}` }
+  const { imprint } = solid
+  // An imprint is seen from the front only, and drawn there pixel by pixel.
+  const { surface, ...view } = faceOfMesh(
+    (imprint ? solid.stamped(undefined) : solid).mesh(facet),
+    side,
+    options,
+  )
+  const pressed = side === 'front' && imprint && surface.kind === 'facets'
+  return {
+    ...view,
+    surface: pressed ? { ...surface, imprint } : surface,
+    title: `${side} of the ${solid.kind}`,
+  }
 }
 
 /** Any closed surface, seen from a side or along any direction (`out`, with `up` upright in the picture). */

@@ -1,4 +1,5 @@
 import type { Outline } from '#geometry'
+import { type Imprint, imprintAt } from '#piece'
 import type { FaceView, FacetSurface } from './view.ts'
 
 /** The surface under a band of rows: row-major, row 0 the highest asked for. */
@@ -44,7 +45,39 @@ export function rasterise(view: FaceView, top: number, bottom: number): BandSurf
     // Where the surface is open behind, how thick the metal is cannot be told.
     if (back[i] !== Infinity && facets.out[i]! < back[i]!) alpha[i] = 0
   }
+  if (surface.imprint) pressIn(view, surface.imprint, top, rows, facets)
   return { alpha, facets }
+}
+
+/** Lowers the face by an imprint, as far as the face has not been ground down to its floor. */
+function pressIn(
+  { frame, width, height, pixel, depth }: FaceView,
+  imprint: Imprint,
+  top: number,
+  rows: number,
+  facets: Facets,
+): void {
+  for (let row = 0; row < rows; row++) {
+    const y = frame.origin[1] + (height - top - row - 0.5) * pixel
+    for (let column = 0; column < width; column++) {
+      const [below, alongX, alongY] = imprintAt(
+        imprint,
+        frame.origin[0] + (column + 0.5) * pixel,
+        y,
+      )
+      if (below <= depth) continue
+      const at = row * width + column
+      facets.out[at] = facets.out[at]! - (below - depth)
+      facets.slopeRight[at] = facets.slopeRight[at]! - alongX
+      facets.slopeUp[at] = facets.slopeUp[at]! - alongY
+      const [right, up] = [facets.normalRight[at]!, facets.normalUp[at]!]
+      const out = Math.sqrt(Math.max(1e-6, 1 - right * right - up * up))
+      const lean = [right + out * alongX, up + out * alongY] as const
+      const size = Math.hypot(lean[0], lean[1], out)
+      facets.normalRight[at] = lean[0] / size
+      facets.normalUp[at] = lean[1] / size
+    }
+  }
 }
 
 /** Rim pixels whose centre lies off the metal take the surface of the neighbour it reaches them from. */

@@ -1,8 +1,17 @@
+import { type Imprint, imprintAt } from '#piece'
+
 /** Faces that meet at less than this (cosine of 25°) are one smooth surface; a real edge stays an edge. */
 const SMOOTH = Math.cos((25 * Math.PI) / 180)
 
-/** Unit normals of the three corners of each triangle: the mean, by area, of the facets smoothly joined there. */
-export function smoothNormals(positions: Float64Array, triangles: Uint32Array): Float32Array {
+/**
+ * Unit normals of the three corners of each triangle: the mean, by area, of the facets smoothly joined there; in an
+ * imprint, whose walls are few facets wide, its own.
+ */
+export function smoothNormals(
+  positions: Float64Array,
+  triangles: Uint32Array,
+  imprint?: Imprint,
+): Float32Array {
   const count = triangles.length / 3
   const flat = new Float64Array(count * 3)
   const sizes = new Float64Array(count)
@@ -36,6 +45,16 @@ export function smoothNormals(positions: Float64Array, triangles: Uint32Array): 
   for (let i = 0; i < triangles.length; i++) {
     const own = Math.floor(i / 3) * 3
     const corner = triangles[i]!
+    if (imprint && flat[own + 2]! > 0) {
+      const [below, alongX, alongY] = imprintAt(
+        imprint,
+        positions[3 * corner]!,
+        positions[3 * corner + 1]!,
+      )
+      const lean = Math.hypot(alongX, alongY, 1)
+      if (below > 0) normals.set([alongX / lean, alongY / lean, 1 / lean], 3 * i)
+      if (below > 0) continue
+    }
     let [x, y, z] = [0, 0, 0]
     for (let k = first[corner]!; k < first[corner + 1]!; k++) {
       const other = around[k]! * 3

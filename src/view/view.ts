@@ -1,4 +1,5 @@
 import type { Outline } from '#geometry'
+import type { Imprint } from '#piece'
 
 export type Vector = readonly [number, number, number]
 
@@ -24,6 +25,8 @@ export interface FacetSurface {
   readonly triangles: Uint32Array
   /** Unit normals of the three corners of each triangle, smooth across all but real edges. */
   readonly normals: Float32Array
+  /** What is pressed into the facets, seen from straight above, in the metal's frame: finer than any facet. */
+  readonly imprint?: Imprint
 }
 
 export type Surface = FlatSurface | FacetSurface

@@ -1,6 +1,7 @@
 import type { Mesh } from '#geometry'
 import { type Treated, patternsOf, treatJob } from '#job'
 import { stacksOf } from '#pattern'
+import type { Imprint } from '#piece'
 import { smoothNormals } from '#view'
 import { type Facets, boxMesh, cutFacets } from '#scene'
 import type { LaidSteel, SteelPlace } from './laid-steel.ts'
@@ -26,7 +27,9 @@ export function laySteel(
   const size = solid?.size ?? billet.size
   const low = [0, -size.width / 2, -size.height / 2] as const
   const high = [size.length, size.width / 2, size.height / 2] as const
-  const surface = solid ? JSON.stringify(job.piece) : `box ${JSON.stringify(size)}`
+  const surface = solid
+    ? `${JSON.stringify(job.piece)} ${solid.imprint?.told ?? ''}`
+    : `box ${JSON.stringify(size)}`
   const mesh =
     known === surface
       ? undefined
@@ -35,7 +38,7 @@ export function laySteel(
         : boxMesh(low, high)
   return {
     surface,
-    ...(mesh && (shape === 'mesh' ? { mesh } : { facets: facetsOf(mesh) })),
+    ...(mesh && (shape === 'mesh' ? { mesh } : { facets: facetsOf(mesh, solid?.imprint) })),
     low,
     high,
     origin,
@@ -59,8 +62,11 @@ function plain({ positions, triangles }: Mesh): Pick<Mesh, 'positions' | 'triang
   return { positions, triangles }
 }
 
-function facetsOf({ positions, triangles }: Pick<Mesh, 'positions' | 'triangles'>): Facets {
-  return cutFacets(positions, triangles, smoothNormals(positions, triangles))
+function facetsOf(
+  { positions, triangles }: Pick<Mesh, 'positions' | 'triangles'>,
+  imprint: Imprint | undefined,
+): Facets {
+  return cutFacets(positions, triangles, smoothNormals(positions, triangles, imprint))
 }
 
 /** What the heats of a job leave; undefined where it does not work out. */

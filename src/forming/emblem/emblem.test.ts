@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import { measureEmblem } from './emblem.ts'
+import { coverEmblem, measureEmblem } from './emblem.ts'
 import { fillOutline } from './fill.ts'
 import { readOutline } from './path.ts'
 
@@ -67,6 +67,26 @@ describe('outlines against geometry', () => {
       Math.atan2(2, 10),
       6,
     )
+  })
+
+  it('fills squares by the share of them that lies inside, with the drawing upright', () => {
+    const cover = (d: string, across: number, cell: number, columns: number, rows: number) => {
+      const grid = { left: (-columns * cell) / 2, bottom: (-rows * cell) / 2, cell, columns, rows }
+      return [...coverEmblem(d, across, grid).ok!]
+    }
+    // 3 × 1 in squares of 1 about the middle of it: half of two, the whole of one, a row above and below.
+    expect(cover('M0 0H3V1H0Z', 2, 1, 4, 1).map((c) => c * 3)).toEqual(
+      [0, 2, 2, 0].map((c) => expect.closeTo(c, 12)),
+    )
+    // A step: the upper left quarter is missing as drawn, so in the upper row.
+    expect(cover('M5 0H10V10H0V5H5Z', 2, 1, 2, 2)).toEqual(
+      [1, 1, 0, 1].map((c) => expect.closeTo(c, 12)),
+    )
+    // Half of a square under its diagonal; a whole drawing, whatever the squares.
+    expect(cover('M0 0L1 1H0Z', 1, 1, 1, 1)[0]).toBeCloseTo(0.5, 12)
+    const star = 'M0 -10L6 8L-9 -3H9L-6 8Z'
+    const sum = cover(star, 1, 0.037, 40, 40).reduce((a, b) => a + b, 0) * 0.037 ** 2
+    expect(sum).toBeCloseTo(measureEmblem(star, 1).ok!.area, 9)
   })
 
   it('measures scale with the size and do not change when the drawing is turned about', () => {

@@ -1,5 +1,6 @@
 import { type Result, failed, ok } from '#problem'
 import { type FillRule, type Filled, fillOutline } from './fill.ts'
+import { type CoverGrid, coverOf } from './cover.ts'
 import { type Point, type Ring, readOutline } from './path.ts'
 
 /** What a stamp's raised face is, for forces and survival; m, m², rad. */
@@ -12,6 +13,8 @@ export interface Emblem {
   readonly thinnest: number
   /** The same for the gaps between strokes; Infinity when nothing faces anything. */
   readonly gap: number
+  /** A stroke and its gap, or twice a lone stroke: by it layers sink under the mark. */
+  readonly wavelength: number
   /** Smallest angle between two sides at a corner of the drawing; π when it has none. */
   readonly sharpestAngle: number
   /** Smallest radius of curvature of the drawing; 0 at a corner. */
@@ -36,6 +39,7 @@ export function emblemFromMeasures({ area, perimeter, stroke }: EmblemMeasures):
     stroke: mean,
     thinnest: stroke ?? mean,
     gap: Infinity,
+    wavelength: 2 * mean,
     sharpestAngle: Math.PI / 2,
     sharpestRadius: 0,
     size: [side, side],
@@ -118,15 +122,15 @@ function sampled(filled: Filled): Filled {
   return { ...filled, edge }
 }
 
-/**
- * Measures an emblem drawn as SVG path data, scaled so that it is `across` wide (m). Area and
- * perimeter are exact for the flattened outline, by the fill rule SVG uses.
- */
-export function measureEmblem(
-  path: string,
-  across: number,
-  rule: FillRule = 'nonzero',
-): Result<Emblem> {
+/** An emblem's outline drawn `across` wide (m) from its upper left corner, and what it fills; y down, as drawn. */
+interface Drawn {
+  readonly rings: readonly Ring[]
+  readonly filled: Filled
+  readonly scale: number
+  readonly size: readonly [number, number]
+}
+
+function drawn(path: string, across: number, rule: FillRule): Result<Drawn> {
   const read = readOutline(path)
   if (!read.ok) return failed(...(read.problems ?? []))
   const all = read.ok.flatMap((ring) => ring.points)
@@ -154,17 +158,52 @@ export function measureEmblem(
       why: 'Its filled area is zero: a line has no face to press with.',
       try: ['Draw the strokes as outlines, not as lines.', 'Try the other fill rule.'],
     })
+  const size = [(right - left) * scale, (bottom - top) * scale] as const
+  return ok({ rings: read.ok, filled, scale, size })
+}
+
+/**
+ * Measures an emblem drawn as SVG path data, scaled so that it is `across` wide (m). Area and
+ * perimeter are exact for the flattened outline, by the fill rule SVG uses.
+ */
+export function measureEmblem(
+  path: string,
+  across: number,
+  rule: FillRule = 'nonzero',
+): Result<Emblem> {
+  const found = drawn(path, across, rule)
+  if (found.problems) return found
+  const { rings, filled, scale, size } = found.ok
   const bits = sampled(filled)
-  const { angle, radius } = sharpest(read.ok)
+  const { angle, radius } = sharpest(rings)
   const mean = (2 * filled.area) / filled.perimeter
+  const gap = lowTwentieth(clearances(bits, -1))
   return ok({
     area: filled.area,
     perimeter: filled.perimeter,
     stroke: mean,
     thinnest: Math.min(lowTwentieth(clearances(bits, 1)), Math.sqrt(filled.area)),
-    gap: lowTwentieth(clearances(bits, -1)),
+    gap,
+    wavelength: Number.isFinite(gap) ? mean + gap : 2 * mean,
     sharpestAngle: angle,
     sharpestRadius: Number.isFinite(radius) ? radius * scale : 0,
-    size: [(right - left) * scale, (bottom - top) * scale],
+    size,
   })
+}
+
+/**
+ * Share of each square of a grid that the emblem fills, `across` wide (m) with its middle at 0, 0
+ * and upright: rows go up, where a drawing's go down.
+ */
+export function coverEmblem(path: string, across: number, grid: CoverGrid): Result<Float64Array> {
+  const found = drawn(path, across, 'nonzero')
+  if (found.problems) return found
+  const { filled, size } = found.ok
+  const upright = ([x, y]: Point): Point => [x - size[0] / 2, size[1] / 2 - y]
+  const edge = filled.edge.map(({ from, to, inward }) => ({
+    from: upright(from),
+    to: upright(to),
+    inward: [inward[0], -inward[1]] as const,
+  }))
+  return ok(coverOf({ ...filled, edge }, grid))
 }

@@ -235,7 +235,7 @@ export function adviseStamp(plan: StampPlan, tool: Tool): StampAdvice {
   const depthLeft = Math.max(0, depth - takenOff)
   const smallestStroke = smallestStrokeFor(plan, depthLeft)
   const crack = crackRisk(plan)
-  const feature = Number.isFinite(emblem.gap) ? emblem.stroke + emblem.gap : 2 * emblem.stroke
+  const feature = emblem.wavelength
   const bending = { depth, feature, reach: (feature * Math.LN10) / (2 * Math.PI) }
   const blows = isPress(tool) ? ([1, 1, 1] as const) : blowsOf(work, blowEnergy(tool))
   const verdict: Verdict = isPress(tool)

@@ -1,4 +1,5 @@
 import type { Billet } from '#billet'
+import type { Imprint } from '#piece'
 import { type Warp, draw } from '#warp'
 import type { Branch, Movement } from '#movement'
 import type { Smithy } from '#operations'
@@ -12,6 +13,12 @@ export interface HistoryOptions {
   readonly even?: boolean
 }
 
+/** Where the metal of a bar came from, and what its front face has been pressed in by. */
+export interface History {
+  readonly origin: Origin
+  readonly imprint?: Imprint
+}
+
 /**
  * Where the metal of each bar came from after each of its steps, as the pattern room follows it: one
  * tree a step, made of those of the steps before it. `place`: bar and index as the steps have them.
@@ -20,23 +27,25 @@ export function historiesOf(
   steps: readonly DoneStep[],
   smithy: Smithy,
   options: HistoryOptions,
-): ReadonlyMap<string, Origin> {
-  const histories = new Map<string, Origin>()
-  const last = new Map<string, { readonly origin: Origin; readonly bar: Billet }>()
+): ReadonlyMap<string, History> {
+  const histories = new Map<string, History>()
+  const last = new Map<string, History & { readonly billet: Billet }>()
   for (const done of steps) {
     const { operation, values, before, step, bar, index, at } = done
     const names = operation.bars?.(values as never) ?? []
     const inHand = before.length > names.length ? [bar] : []
     const inputs = [...inHand, ...names].map((name, i) => {
       const made = last.get(name)
-      return made && measured(made.origin, made.bar, before[i])
+      return made && measured(made.origin, made.billet, before[i])
     })
     const movement = operation.movement(before, values as never, step.after, smithy)
     const known = inputs.filter((origin) => origin !== undefined)
     const seed = seedAt(options.seed, at)
     const origin = originOf(movement, known, bar, unevenAfter(movement, step.after, seed, options))
-    histories.set(placeOf(bar, index), origin)
-    last.set(bar, { origin, bar: step.after })
+    const imprint = movement.imprint ?? last.get(bar)?.imprint
+    const history = { origin, ...(imprint && { imprint }) }
+    histories.set(placeOf(bar, index), history)
+    last.set(bar, { ...history, billet: step.after })
   }
   return histories
 }

@@ -7,7 +7,7 @@ import type { DoneStep } from '#planner'
 import { type Origin, moved, steelsOf } from '#pattern'
 import { type Computed, compositionsFor } from '../compute-job.ts'
 import type { Job } from '../job.ts'
-import { historiesOf, placeOf } from './history.ts'
+import { type History, historiesOf, placeOf } from './history.ts'
 
 /** What the pattern room needs to draw one bar as it is after one of its steps. */
 export interface BarPattern {
@@ -43,8 +43,8 @@ export function patternsOf(computed: Computed, even = false): readonly BarPatter
   const { job, plan, solid } = computed
   const histories = historiesOf(plan.steps, smithyOf(job, solid), { seed: job.seed, even })
   return plan.steps.flatMap((done) => {
-    const origin = histories.get(placeOf(done.bar, done.index))
-    return origin ? [told(job, done, origin, solid)] : []
+    const history = histories.get(placeOf(done.bar, done.index))
+    return history ? [told(job, done, history, solid)] : []
   })
 }
 
@@ -61,8 +61,8 @@ export function patternOfSteps(
   // Steps come in the order of the work: what follows this one has no part in it.
   const upTo = steps.slice(0, steps.indexOf(done) + 1)
   const histories = historiesOf(upTo, smithyOf(job, solid), { seed: job.seed, even })
-  const origin = histories.get(placeOf(bar, done.index))
-  return origin && told(job, done, origin, solid)
+  const history = histories.get(placeOf(bar, done.index))
+  return history && told(job, done, history, solid)
 }
 
 function smithyOf(job: Job, piece: PieceSolid | undefined): Smithy {
@@ -70,7 +70,12 @@ function smithyOf(job: Job, piece: PieceSolid | undefined): Smithy {
   return { shop: job.shop, densities: {}, compositions: compositionsFor(job.steels), piece }
 }
 
-function told(job: Job, done: DoneStep, origin: Origin, solid: PieceSolid | undefined): BarPattern {
+function told(
+  job: Job,
+  done: DoneStep,
+  { origin, imprint }: History,
+  solid: PieceSolid | undefined,
+): BarPattern {
   const { bar, index } = done
   const billet = done.step.after
   const shaped = billet.made?.includes('shape') ?? false
@@ -79,7 +84,12 @@ function told(job: Job, done: DoneStep, origin: Origin, solid: PieceSolid | unde
   const place = { bar, index, after: done.operation.name, billet, light }
   if (!shaped || !solid) return { ...place, origin }
   const stock = (billet.size.length - solid.size.length) / 2
-  return { ...place, solid, origin: stock === 0 ? origin : moved(origin, [shift({ x: stock })]) }
+  return {
+    ...place,
+    // Weighed by the box, seen by what the stamp has pressed in, once it has.
+    solid: solid.edges.stamp ? solid.stamped(imprint) : solid,
+    origin: stock === 0 ? origin : moved(origin, [shift({ x: stock })]),
+  }
 }
 
 /** Of the two skins that an etched face is drawn of, how much of the bright one: 0 for the darkest class of steel. */

@@ -2,7 +2,7 @@ import { type Problem, failed, ok } from '#problem'
 import { printQuantity } from '#units'
 import { declare } from '#parameters'
 import type { Billet } from '#billet'
-import { along, moving, stays, pressedBox } from '#movement'
+import { along, moving, pressedMark, stays } from '#movement'
 import { takeFeatures } from '../features.ts'
 import { operation, step } from '../operation.ts'
 import { samplePack } from '../samples.ts'
@@ -11,6 +11,7 @@ import { isShaped, noPiece, stockBurnt, withMade } from '../shaped.ts'
 import { warm } from '../warm.ts'
 import { faceOf } from './emblem.ts'
 import { judgeStamping } from './impression.ts'
+import { pressedShape } from './pressed-shape.ts'
 
 const parameters = declare({
   temperature: {
@@ -178,13 +179,18 @@ export const stamp = operation({
   },
   movement([before], values, after, { piece }) {
     const box = piece?.edges.stamp
-    if (!piece || !box) return stays
+    const face = box && faceOf(values, box)
+    if (!piece || !box || !face?.ok) return stays
     const burnt = (before.size.length - after.size.length) / 2
     const stock = Math.max(0, (after.size.height - piece.size.height) / 2)
-    const depth = (values.depth ?? box.depth + stock) - box.depth * (1 - box.share)
-    const x = (after.size.length - piece.size.length) / 2 + box.at.x
-    const pressed = pressedBox({ ...box, at: { x, y: box.at.y }, depth }, after.size.height / 2)
-    return moving([pressed, along(burnt)], { onTheWhole: true })
+    const { depths, floor, feature, told } = pressedShape(values, face.ok, box, stock)
+    const start = (after.size.length - piece.size.length) / 2
+    const inBar = { ...depths, x: depths.x + start }
+    const pressed = pressedMark(inBar, { floor, feature, face: after.size.height / 2 })
+    return moving([pressed, along(burnt)], {
+      onTheWhole: true,
+      imprint: { depths, lost: stock, told },
+    })
   },
 })
 

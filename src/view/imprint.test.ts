@@ -1,0 +1,65 @@
+import { describe, expect, it } from 'vitest'
+import { type Imprint, findPieceKind } from '#piece'
+import { faceOfSolid } from './face.ts'
+import { rasterise } from './raster.ts'
+
+const solid = findPieceKind('plaque').ok!.build({
+  ...{ length: 0.04, width: 0.02, thickness: 0.006, cornerRadius: 0, edge: 'square', edgeSize: 0 },
+  ...{ holes: 'none', grooves: [] },
+  ...{
+    stampLength: 0.012,
+    stampWidth: 0.008,
+    stampDepth: 1e-3,
+    stampShare: 0.5,
+    stampX: 0,
+    stampY: 0,
+  },
+}).ok!
+
+/** A trough across the middle of the face: a slope of a quarter from 15 to 20 mm, level, and up again. */
+const columns = 14
+const imprint: Imprint = {
+  depths: {
+    ...{ x: 0.014, y: -0.004, cellX: 1e-3, cellY: 4e-3, columns },
+    values: Array.from({ length: columns * 4 }, (_, k) => {
+      const i = k % columns
+      return 2.5e-4 * Math.max(0, Math.min(i - 1, 4, columns - 2 - i))
+    }),
+  },
+  lost: 1e-4,
+  told: 'a trough',
+}
+
+/** Height and normal at a place of the front. */
+function seen(x: number, y: number, depth = 0) {
+  const view = faceOfSolid(solid.stamped(imprint), 'front', { ppmm: 5, depth })
+  const [column, row] = [x, 0.01 - y].map((v) => Math.floor(v / view.pixel)) as [number, number]
+  const { facets } = rasterise(view, row, row + 1)
+  const { out, normalRight, slopeRight } = facets!
+  return { out: out[column]!, normal: normalRight[column]!, slope: slopeRight[column]! }
+}
+
+describe('an imprint in a face', () => {
+  it('lowers the face where it is deeper than what was ground off, and leans it', () => {
+    expect(seen(0.0055, 0).out).toBeCloseTo(0.003, 9)
+    expect(seen(0.0199, 0).out).toBeCloseTo(0.003 - 9e-4, 5)
+    // Falling to the right by a quarter: the normal leans right.
+    const wall = seen(0.0171, 0)
+    expect(wall.slope).toBeCloseTo(-0.25, 3)
+    expect(wall.normal).toBeCloseTo(0.25 / Math.hypot(0.25, 1), 3)
+  })
+
+  it('is ground away from above: the floor is met last', () => {
+    expect(seen(0.0055, 0, 5e-4).out).toBeCloseTo(0.0025, 9)
+    expect(seen(0.0199, 0, 5e-4).out).toBeCloseTo(0.003 - 9e-4, 5)
+    expect(seen(0.0199, 0, 1e-3).out).toBeCloseTo(0.002, 9)
+  })
+
+  it('is where the solid says, whose account stays', () => {
+    const stamped = solid.stamped(imprint)
+    expect(stamped.top(0.0199, 0)).toBeCloseTo(0.003 - 9e-4, 5)
+    expect(stamped.volume).toBe(solid.volume)
+    expect(solid.stamped(undefined).top(0.02, 0)).toBe(0.003)
+    expect(solid.top(0.02, 0)).toBeCloseTo(0.003 - 5e-4, 12)
+  })
+})

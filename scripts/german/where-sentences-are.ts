@@ -11,6 +11,9 @@ export const rooms: readonly string[] = [
   'shop',
   'piece',
   'operations',
+  'store',
+  'server',
+  'desk',
 ]
 
 const figures = 'says where a figure is from, and where it holds: printed by the command line'
@@ -19,6 +22,15 @@ const laws = 'tries the operations out: said to nobody but their makers'
 
 /** Places in those rooms that never speak in the app, and why. */
 export const notShown: Readonly<Record<string, string>> = {
+  'desk/drafts.ts': 'keys of what is kept in the browser',
+  'desk/engine/': 'codes of what is asked of the worker',
+  'server/announcements.ts': 'the stream of announcements',
+  'server/answers.ts': 'the description of the interface',
+  'server/endpoints.ts': 'the description of the interface',
+  'server/main.ts': 'the command line',
+  'server/open-api.ts': 'the description of the interface',
+  'store/data-folder.ts': 'names of folders',
+  'store/sqlite.ts': 'SQL',
   'units/number-text.ts': 'codes, told by the refusal',
   'units/unit-name.ts': 'breaks a rule of the program',
   'units/unit-table.ts': 'names of units as they are read',
@@ -65,6 +77,7 @@ export const notShown: Readonly<Record<string, string>> = {
 export const noSentences: ReadonlySet<string> = new Set([
   // Codes, compared and looked up, never shown.
   'can do',
+  'is not',
   'layers lost',
   'oil, fast',
   'oil, moved',
@@ -72,6 +85,7 @@ export const noSentences: ReadonlySet<string> = new Set([
   'from memory',
   'common practice',
   'too cold',
+  'public, max-age=31536000, immutable',
   'too hot',
   'water, moved',
   // How a build came to be: told apart by it, not shown.

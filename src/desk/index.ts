@@ -52,7 +52,7 @@ export {
   stepsOf,
 } from './route-edits.ts'
 export { type JobLine, type VersionLine, server } from './server.ts'
-export { useTradeWord, useWords } from './use-words.ts'
+export { useSaid, useTradeWord, useWords } from './use-words.ts'
 export { listenToWindows } from './windows.ts'
 export type { Painted, PaintedSide } from './engine/paint-face.ts'
 export { paint, paintCutting } from './engine/painter.ts'

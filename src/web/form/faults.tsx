@@ -1,6 +1,9 @@
 import type { Problem } from '#problem'
-import { barNames, edit, pathOf, useDesk, useWords, withValue } from '#desk'
+import { barNames, edit, pathOf, useDesk, useSaid, useWords, withValue } from '#desk'
 import { Measure } from './measure.tsx'
+import { Told } from './told.tsx'
+
+export { sentence } from './told.tsx'
 
 /** Cannot be: a solid mark. */
 export function WrongMark() {
@@ -22,7 +25,7 @@ export function CautionMark() {
   )
 }
 
-/** What is wrong at one place, why, and what to press. The engine speaks English. */
+/** What is wrong at one place, why, and what to press. */
 export function Faults({
   problems,
   placed,
@@ -34,16 +37,16 @@ export function Faults({
   const words = useWords()
   if (problems.length === 0) return null
   return (
-    <div className="faults" lang="en">
+    <div className="faults">
       {problems.map((problem) => (
         <div key={`${problem.at} ${problem.what}`} className="fault">
           <p>
             <WrongMark />{' '}
             {placed && problem.at !== '' && <span className="soft">{problem.at}: </span>}
             <b>
-              <Measure text={sentence(problem.what)} />
+              <Told text={problem.what} whole />
             </b>{' '}
-            <Measure text={sentence(problem.why)} />
+            <Told text={problem.why} whole />
           </p>
           {problem.try.length > 0 && (
             <ul className="cures">
@@ -63,16 +66,17 @@ export function Faults({
 
 function CureWords({ problem, cure }: { readonly problem: Problem; readonly cure: string }) {
   const words = useWords()
+  const said = useSaid()
   const job = useDesk((desk) => desk.history?.now)
   const value = valueOf(cure)
   const path = job && pathOf(problem.at, barNames(job))
-  if (value === undefined || !job || !path || path.length === 0) return <Measure text={cure} />
+  if (value === undefined || !job || !path || path.length === 0) return <Told text={cure} />
   return (
     <button
       type="button"
       className="word cure"
       onClick={() => edit(withValue(job, path, value))}
-      title={cure}
+      title={said(cure).text}
     >
       <Measure text={words.errors.apply(value)} />
     </button>
@@ -86,9 +90,4 @@ function valueOf(cure: string): string | undefined {
     /^for example "(.+)"$/.exec(cure)?.[1] ??
     /^at (?:least|most) ([−-]?[\d.][^,;:]*)$/.exec(cure)?.[1]
   )
-}
-
-export function sentence(text: string): string {
-  const first = text.charAt(0).toUpperCase() + text.slice(1)
-  return /[.!?]$/.test(first) ? first : `${first}.`
 }

@@ -5,6 +5,7 @@ import { type QuantityKind, printQuantity, readQuantity } from '#units'
 import { type Path, IN_HAND, openBars, placeOf, useDesk, useTradeWord, useWords } from '#desk'
 import { Faults } from './faults.tsx'
 import { Measure, bareUnit, capital, express } from './measure.tsx'
+import { Told } from './told.tsx'
 
 export interface FieldProps {
   readonly parameter: Parameter
@@ -16,6 +17,8 @@ export interface FieldProps {
   readonly label?: string
   /** The label is for the ear only: what stands around the field says what it is. */
   readonly bare?: boolean
+  /** What the app says of it, in the language chosen; else the declaration speaks. */
+  readonly help?: string
   readonly onChange: (value: unknown, within?: string) => void
 }
 
@@ -39,8 +42,8 @@ export function Field(props: FieldProps) {
         {label}
       </label>
       <Control {...control} />
-      <span id={`${id}-help`} className="help note soft" lang="en">
-        {helpOf(p, props.value)}
+      <span id={`${id}-help`} className="help note soft">
+        {props.help ?? <Help parameter={p} value={props.value} />}
       </span>
       <div id={`${id}-faults`}>
         <Faults problems={problems} />
@@ -49,9 +52,16 @@ export function Field(props: FieldProps) {
   )
 }
 
-function helpOf(p: Parameter, value: unknown): string {
+/** What is asked, and what is chosen. */
+function Help({ parameter: p, value }: { readonly parameter: Parameter; readonly value: unknown }) {
   const chosen = p.form === 'choice' ? p.options[String(value ?? p.default)] : undefined
-  return chosen ? `${p.help}: ${chosen}` : p.help
+  return (
+    <>
+      {p.help !== '' && <Told text={p.help} />}
+      {p.help !== '' && chosen && ': '}
+      {chosen && <Told text={chosen} />}
+    </>
+  )
 }
 
 interface ControlProps extends FieldProps {

@@ -16,6 +16,7 @@ import {
   useWords,
 } from '#desk'
 import { type Language, languages } from '#words'
+import { Told } from '../form/told.tsx'
 import { downloadJob, openFile } from './files.ts'
 import { setApostrophes } from './sheet-head.tsx'
 
@@ -156,8 +157,8 @@ function NewJob() {
           <li key={kind.name}>
             <button type="button" className="job-name" onClick={() => void begin(kind)}>
               <b>{trade(kind.title)}</b>
-              <span className="note soft" lang="en">
-                {kind.summary}
+              <span className="note soft">
+                <Told text={kind.summary} />
               </span>
             </button>
           </li>

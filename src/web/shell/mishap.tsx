@@ -1,5 +1,5 @@
 import { Component, type ReactNode } from 'react'
-import { Faults } from '../form/faults.tsx'
+import { WrongMark } from '../form/faults.tsx'
 
 interface MishapProps {
   readonly words: string
@@ -18,10 +18,11 @@ export class Mishap extends Component<MishapProps, { readonly fault?: Error }> {
   override render() {
     const { fault } = this.state
     if (!fault) return this.props.children
-    const problem = { at: '', what: this.props.words, why: fault.message, try: [] }
     return (
       <section className="empty" role="alert">
-        <Faults problems={[problem]} />
+        <p>
+          <WrongMark /> <b>{this.props.words}</b> <span lang="en">{fault.message}</span>
+        </p>
         <button type="button" className="press" onClick={() => location.reload()}>
           {this.props.again}
         </button>

@@ -1,17 +1,18 @@
-import { useDesk, useWords } from '#desk'
+import { useDesk, useSaid, useWords } from '#desk'
 import { Faults } from '../form/faults.tsx'
 
 /** What was done or went wrong, and what can be pressed about it. It never asks, it only tells. */
 export function NoticeLine() {
   const notice = useDesk((desk) => desk.notice)
   const words = useWords()
+  const said = useSaid()
   const close = () => useDesk.setState({ notice: undefined })
   return (
     <div className="notice" role="status" hidden={!notice}>
       {notice && (
         <>
           <div>
-            <p>{notice.words}</p>
+            <p>{said(notice.words).text}</p>
             {notice.problems && <Faults problems={notice.problems} placed />}
           </div>
           <div className="acts">

@@ -1,5 +1,15 @@
 import { Suspense, useEffect, useState } from 'react'
-import { choose, followAddress, go, redoEdit, undoEdit, useAddress, useDesk, useWords } from '#desk'
+import {
+  choose,
+  followAddress,
+  go,
+  redoEdit,
+  undoEdit,
+  useAddress,
+  useDesk,
+  useSaid,
+  useWords,
+} from '#desk'
 import { isNight, useNight } from '../drawing/night.ts'
 import { sheets } from '../sheets.ts'
 import { openFile } from './files.ts'
@@ -107,6 +117,7 @@ function TopLine({ current }: { readonly current: string }) {
 /** How the job is kept; silent while all is well and saved. */
 function SavingWords() {
   const words = useWords()
+  const said = useSaid()
   const saving = useDesk((desk) => desk.saving)
   const open = useDesk((desk) => desk.id !== undefined)
   const doing = useDesk((desk) => desk.doing)
@@ -119,7 +130,7 @@ function SavingWords() {
   }, [busy])
   return (
     <span className="note soft saving" role="status" data-saving={saving}>
-      {slow && doing ? words.working(doing.what) : open ? words[saving] : ''}
+      {slow && doing ? words.working(said(doing.what).text) : open ? words[saving] : ''}
     </span>
   )
 }

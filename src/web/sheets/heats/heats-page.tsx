@@ -1,6 +1,7 @@
 import { useDesk, useWords } from '#desk'
 import type { Treated } from '#job'
 import { useSay } from '../../form/say.ts'
+import { Told } from '../../form/told.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
 import { useTreated } from '../../use-treated.ts'
 import { CarbonPlot } from './carbon-plot.tsx'
@@ -72,21 +73,23 @@ function Totals({ treated }: { readonly treated: Treated }) {
   )
 }
 
-/** What the models say in words: they speak English. */
+/** What the models say in words. */
 function Said({ treated }: { readonly treated: Treated }) {
   const words = useWords()
   const { cautions, notes, quench } = treated
   const said = [...(quench ? [quench.sentence] : []), ...notes]
   if (cautions.length + said.length === 0) return null
   return (
-    <div className="said" lang="en">
+    <div className="said">
       {cautions.length > 0 && (
         <section>
-          <h3 lang={document.documentElement.lang}>{words.heatsSheet.cautions}</h3>
+          <h3>{words.heatsSheet.cautions}</h3>
           <ul className="note">
             {cautions.map((text) => (
               <li key={text}>
-                <b>{text}</b>
+                <b>
+                  <Told text={text} />
+                </b>
               </li>
             ))}
           </ul>
@@ -94,10 +97,12 @@ function Said({ treated }: { readonly treated: Treated }) {
       )}
       {said.length > 0 && (
         <section>
-          <h3 lang={document.documentElement.lang}>{words.heatsSheet.what}</h3>
+          <h3>{words.heatsSheet.what}</h3>
           <ul className="note soft">
             {said.map((text) => (
-              <li key={text}>{text}</li>
+              <li key={text}>
+                <Told text={text} />
+              </li>
             ))}
           </ul>
         </section>

@@ -19,12 +19,13 @@ export function PieceLedger({ kind, problems }: LedgerProps) {
   const declared = useDesk((desk) => desk.declared)
   const job = useDesk((desk) => desk.history?.now)
   if (!job || !declared) return null
-  const row = (path: readonly string[], parameter: Parameter, label: string) => (
+  const row = (path: readonly string[], parameter: Parameter, label: string, help?: string) => (
     <Field
       key={path.join('.')}
       parameter={parameter}
       path={path}
       label={capital(label)}
+      help={help}
       value={valueAt(job, path)}
       problems={problemsAt(problems, path)}
       onChange={(value, within) =>
@@ -41,12 +42,12 @@ export function PieceLedger({ kind, problems }: LedgerProps) {
   const shown = all ? entries : entries.filter((entry) => !isPlain(entry))
   const kinds: Parameter = {
     form: 'choice',
-    help: words.piece.kind,
+    help: '',
     options: Object.fromEntries(declared.kinds.map((k) => [k.title, k.summary])),
   }
   return (
     <div className="ledger">
-      {row(['name'], { form: 'text', longest: 200, help: words.piece.name }, words.piece.name)}
+      {row(['name'], { form: 'text', longest: 200, help: '' }, words.piece.name, words.piece.name)}
       <Field
         parameter={{ ...kinds, optional: true }}
         path={['piece', 'kind']}

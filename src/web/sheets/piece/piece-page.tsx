@@ -12,11 +12,12 @@ import type { Problem } from '#problem'
 import type { Size } from '#geometry'
 import { LEFT, ScaleDrawing, SectionDrawing, scaleOfPiece } from '../../drawing/piece-drawing.tsx'
 import { useRoom } from '../../drawing/use-room.ts'
-import { Faults, sentence } from '../../form/faults.tsx'
+import { Faults } from '../../form/faults.tsx'
 import { Field } from '../../form/field.tsx'
 import { problemsAt } from '../../form/fields.tsx'
 import { Measure } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
+import { Told } from '../../form/told.tsx'
 import { WeightWish } from '../../form/weight-wish.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
 import { PatternColumn } from './pattern-column.tsx'
@@ -48,7 +49,7 @@ export function PiecePage() {
             <Faults problems={told.filter(({ at }) => at === 'piece' || at === 'piece.kind')} />
             {route && !disagrees && (
               <p className="note waits">
-                <b>{words.piece.routeProblem}</b> <span lang="en">{sentence(route.what)}</span>{' '}
+                <b>{words.piece.routeProblem}</b> <Told text={route.what} whole />{' '}
                 <button type="button" className="word note" onClick={() => go({ sheet: 'route' })}>
                   {words.piece.toRoute}
                 </button>

@@ -2,6 +2,7 @@ import { cautions } from './cautions.ts'
 import { forming } from './forming.ts'
 import { heats } from './heats.ts'
 import { job } from './job.ts'
+import { keeping } from './keeping.ts'
 import { operationsAC } from './operations-a-c.ts'
 import { operationsDE } from './operations-d-e.ts'
 import { operationsFG } from './operations-f-g.ts'
@@ -19,6 +20,7 @@ import { shop } from './shop.ts'
 export const germanSentences: Readonly<Record<string, string>> = {
   ...reading,
   ...job,
+  ...keeping,
   ...planner,
   ...heats,
   ...forming,

@@ -51,6 +51,7 @@ export {
   renameBar,
   stepsOf,
 } from './route-edits.ts'
+export { measurementAt, measurementsOf, withMeasured, withoutMeasured } from './measurements.ts'
 export { type JobLine, type VersionLine, server } from './server.ts'
 export { useSaid, useTradeWord, useWords } from './use-words.ts'
 export { listenToWindows } from './windows.ts'

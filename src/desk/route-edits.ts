@@ -1,6 +1,7 @@
 import { LEFT_FREE, type Parameter, type Parameters, isParameter } from '#parameters'
 import type { DeclaredOperation, Written } from './engine/messages.ts'
 import { barNames, valueAt, withValue } from './engine/places.ts'
+import { carryMeasured } from './measurements.ts'
 
 /** A step as a job file holds it. */
 export type WrittenStep = Readonly<Record<string, unknown>>
@@ -21,8 +22,9 @@ export function stepsOf(job: Written, bar: string): readonly WrittenStep[] {
 
 /** Puts a step in; the bar is begun if there is none of this name. */
 export function insertStep(job: Written, { bar, index }: StepPlace, step: WrittenStep): Written {
+  const carried = carryMeasured(job, bar, (i) => (i >= index ? i + 1 : i))
   return withFinish(
-    withValue(job, ['bars', bar], stepsOf(job, bar).toSpliced(index, 0, step)),
+    withValue(carried, ['bars', bar], stepsOf(job, bar).toSpliced(index, 0, step)),
     barNames(job),
   )
 }
@@ -30,7 +32,9 @@ export function insertStep(job: Written, { bar, index }: StepPlace, step: Writte
 /** Takes a step out; a bar without steps goes too. */
 export function removeStep(job: Written, { bar, index }: StepPlace): Written {
   const steps = stepsOf(job, bar).toSpliced(index, 1)
-  return steps.length > 0 ? withValue(job, ['bars', bar], steps) : removeBar(job, bar)
+  if (steps.length === 0) return removeBar(job, bar)
+  const carried = carryMeasured(job, bar, (i) => (i === index ? undefined : i > index ? i - 1 : i))
+  return withValue(carried, ['bars', bar], steps)
 }
 
 export function duplicateStep(job: Written, place: StepPlace): Written {
@@ -46,13 +50,19 @@ export function moveStep(job: Written, from: StepPlace, to: StepPlace): Written 
     const index = to.index > from.index ? to.index - 1 : to.index
     if (index === from.index) return job
     const steps = stepsOf(job, from.bar).toSpliced(from.index, 1).toSpliced(index, 0, step)
-    return withValue(job, ['bars', from.bar], steps)
+    const order = stepsOf(job, from.bar)
+      .map((_, i) => i)
+      .toSpliced(from.index, 1)
+      .toSpliced(index, 0, from.index)
+    const carried = carryMeasured(job, from.bar, (i) => order.indexOf(i))
+    return withValue(carried, ['bars', from.bar], steps)
   }
   return insertStep(removeStep(job, from), to, step)
 }
 
 export function removeBar(job: Written, bar: string): Written {
-  const less = withValue(job, ['bars', bar], undefined)
+  const carried = carryMeasured(job, bar, () => undefined)
+  const less = withValue(carried, ['bars', bar], undefined)
   const names = barNames(less)
   const lost = job.finish === bar
   return lost ? withValue(less, ['finish'], names.length > 1 ? names.at(-1) : undefined) : less

@@ -1,3 +1,4 @@
+import { lazy } from 'react'
 import type { Problem } from '#problem'
 import {
   type DrawnBar,
@@ -5,6 +6,7 @@ import {
   closeStep,
   duplicateStep,
   edit,
+  measurementAt,
   moveStep,
   removeStep,
   stepsOf,
@@ -22,6 +24,11 @@ import { Fields } from '../../form/fields.tsx'
 import { Measure } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
 import type { CardRow } from './card-rows.ts'
+import { Folded } from './folded.tsx'
+
+const MeasuredHere = lazy(async () => ({
+  default: (await import('./measured/measured-here.tsx')).MeasuredHere,
+}))
 
 const noteParameter = { form: 'text', optional: true, longest: 2000, help: '' } as const
 
@@ -39,6 +46,7 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
   const declared = useDesk((desk) => desk.declared)
   const solved = useDesk((desk) => desk.worked?.solved)
   const length = useDesk((desk) => stepsOf(desk.history?.now ?? {}, bar).length)
+  const isMeasured = useDesk((desk) => measurementAt(desk.history?.now, { bar, index }) >= 0)
   const operation = declared?.operations.find((o) => o.name === step.do)
   const path = ['bars', bar, index]
   const place = `bars.${bar}[${index}]`
@@ -75,6 +83,13 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
         />
       </div>
       <Faults problems={problems.filter(({ at }) => !placed(at))} />
+      <Folded
+        name={`measured ${place}`}
+        title={words.ahead.measured}
+        isOpen={isMeasured || undefined}
+      >
+        {() => <MeasuredHere bar={bar} index={index} />}
+      </Folded>
       {row && <RowNotes row={row} />}
       <div className="acts">
         <button type="button" className="word" onClick={add}>

@@ -1,9 +1,10 @@
-import { type PointerEvent, memo } from 'react'
+import { type PointerEvent, Suspense, lazy, memo } from 'react'
 import type { Problem } from '#problem'
 import {
   type Row,
   edit,
   go,
+  measurementAt,
   moveStep,
   removeStep,
   stepsOf,
@@ -21,6 +22,10 @@ import type { CardRow } from './card-rows.ts'
 import type { Lane } from './lanes.ts'
 import { OpenStep } from './open-step.tsx'
 import { stepWords } from './step-words.ts'
+
+const StandingLine = lazy(async () => ({
+  default: (await import('./measured/standing-line.tsx')).StandingLine,
+}))
 
 /** Drawn over true, of the two columns. */
 export interface Ratios {
@@ -66,6 +71,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
       Object.entries(worked?.solved ?? sound?.solved ?? {}).filter(([at]) => at.startsWith(place)),
     ),
   )
+  const isMeasured = useDesk((desk) => measurementAt(desk.history?.now, { bar, index }) >= 0)
   const own = problems
   const name = capital(trade(String(step.do)))
   const said = operation
@@ -125,6 +131,11 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
           <span className="unworked note soft">{isWorked && words.route.notWorked}</span>
         )}
       </div>
+      {isMeasured && (
+        <Suspense fallback={null}>
+          <StandingLine bar={bar} index={index} />
+        </Suspense>
+      )}
       {row && row.warnings.length > 0 && !open && (
         <p className="warning note" lang="en">
           {row.warnings.map((w) => sentence(w.what)).join(' ')}

@@ -36,7 +36,8 @@ const saidNow = new Set([...sentences.map(({ text }) => text), ...printedSizes].
 for (const english of Object.keys(germanSentences))
   if (!saidNow.has(bare(english))) faults.push(`nobody says this any more: ${english}`)
 for (const word of wordsOf(declared(), pieceKinds))
-  if (!(word in tradeGerman)) faults.push(`src/words/trade-german.ts\n  no German: ${word}`)
+  if (!(word in tradeGerman))
+    faults.push(`src/words/shop-german.ts or trade-german.ts\n  no German: ${word}`)
 
 for (const fault of faults) console.error(fault)
 if (faults.length > 0) {

@@ -22,16 +22,18 @@ const spoken = new Map<Language, Spoken>([
 /** Other languages than the first are fetched when they are wanted. */
 const fetched: Readonly<Partial<Record<Language, () => Promise<Spoken>>>> = {
   de: async () => {
-    const [{ german }, { tradeGerman }, { germanSentences }] = await Promise.all([
+    const [{ german }, { tradeGerman }, { shopGerman }, { germanSentences }] = await Promise.all([
       import('./german.ts'),
       import('./trade-german.ts'),
+      import('./shop-german.ts'),
       import('./sentences/german/all.ts'),
     ])
+    const trade = { ...tradeGerman, ...shopGerman }
     return {
       catalogue: german,
-      trade: tradeGerman,
+      trade,
       sentences: germanSentences,
-      sentence: sentencesBy(germanSentences, (word) => tradeGerman[spaced(word)]),
+      sentence: sentencesBy(germanSentences, (word) => trade[spaced(word)]),
     }
   },
 }

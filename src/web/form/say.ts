@@ -1,5 +1,7 @@
+import { useMemo } from 'react'
 import { type Say, sayIn } from '#report'
 import { useDesk } from '#desk'
+import { said } from '#words'
 
 /** The face has the thin space, not the narrow one. */
 function thin(say: Say): Say {
@@ -18,7 +20,12 @@ const says: Readonly<Record<'metric' | 'inch', Say>> = {
   inch: thin(sayIn('inch')),
 }
 
-/** Prints as the card prints, in the units chosen. */
+/** Prints as the card prints, in the units and the language chosen. */
 export function useSay(): Say {
-  return says[useDesk((desk) => desk.units)]
+  const units = useDesk((desk) => desk.units)
+  const language = useDesk((desk) => desk.language)
+  return useMemo(() => {
+    const say = says[units]
+    return { ...say, lines: (perMetre) => said(say.lines(perMetre), language).text }
+  }, [units, language])
 }

@@ -146,8 +146,8 @@ export const operationsS: Readonly<Record<string, string>> = {
     'Was mit dem um den Stempel aufgeworfenen Metall geschieht',
   'How deep it is pressed; left out, the depth of the relief and what is still to come off the face':
     'Wie tief er eingedrückt wird; ohne Angabe die Tiefe des Reliefs und was von der Fläche noch abgeht',
-  'Outline of the raised face: the path data of an SVG drawing (d="…"), made as large as the box of the piece holds it, and drawn as the mark is to be read on the piece':
-    'Umriss der erhabenen Fläche: die Pfaddaten einer SVG-Zeichnung (d="…"), so groß gemacht, wie das Feld des Stücks sie fasst, und so gezeichnet, wie das Zeichen auf dem Stück zu lesen ist',
+  'Outline of the raised face: the path data of an SVG drawing (d="…"), made as large as the box of the piece holds it':
+    'Umriss der erhabenen Fläche: die Pfaddaten einer SVG-Zeichnung (d="…"), so groß gemacht, wie das Feld des Stücks sie fasst',
   'Raised area of the stamp, where there is no outline':
     'Erhabene Fläche des Stempels, wo es keinen Umriss gibt',
   'Length of all edges of the raised area, where there is no outline':

@@ -1,4 +1,5 @@
 import type { DeclaredSteel } from '#desk'
+import { brightness } from '#look'
 
 /** Steels are told apart by lightness first, by hatch where a layer is thick enough. */
 export type Hatch = 'lines' | 'dots' | 'strokes' | 'dashes' | 'none'
@@ -12,16 +13,13 @@ export interface Tone {
 /** How the steels of the house are drawn; own grades as middling until they say more. */
 export type Tones = (steel: string) => Tone
 
-const DARKEST = 0.22
-const BRIGHTEST = 0.82
-
 export function tonesFor(steels: readonly DeclaredSteel[]): Tones {
   const known = new Map(steels.map((steel) => [steel.name, toneOf(steel)]))
   return (steel) => known.get(steel) ?? { bright: 0.45, hatch: 'strokes' }
 }
 
 function toneOf({ lightness, carbon, family }: DeclaredSteel): Tone {
-  const bright = Math.min(1, Math.max(0, (lightness - DARKEST) / (BRIGHTEST - DARKEST)))
+  const bright = brightness(lightness)
   if (family === 'iron') return { bright: 0.72, hatch: 'dashes' }
   if (bright > 0.9) return { bright: 1, hatch: 'none' }
   if (bright < 0.2) return { bright: carbon >= 0.7 ? 0 : 0.12, hatch: 'lines' }

@@ -1,10 +1,10 @@
 import { useWords } from '#desk'
 import type { LaidSteel } from '#desk'
 import type { Treated } from '#job'
+import { brightnessOf } from '#look'
 import { useSay } from '../../form/say.ts'
 import { Measure } from '../../form/measure.tsx'
 import type { Weights, Wanted } from './painters.ts'
-import { brightnessOf } from './brightness.ts'
 import type { Mode } from '#scene'
 
 /** An overlay's scale: its ends in the card's own numbers, its steps, and what each end says. */

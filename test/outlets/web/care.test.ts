@@ -96,7 +96,7 @@ describe('care', () => {
     // On a slow screen the field is there long before its next frame: no key is lost.
     await page.evaluate(() => {
       const next = requestAnimationFrame.bind(window)
-      window.requestAnimationFrame = (draw) => setTimeout(() => next(draw), 150)
+      window.requestAnimationFrame = (draw) => window.setTimeout(() => next(draw), 150)
     })
     await fieldAt(page, 'bars.bar[1].height').focus()
     await page.keyboard.type('11 mm', { delay: 60 })

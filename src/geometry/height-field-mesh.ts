@@ -11,8 +11,8 @@ const WELD = 1e-7
 /** A small rounded edge gets this share of the facets the whole width gets, so that it stays round. */
 const PIECES_PER_WIDTH = 8
 
-/** Where something finer is to be shown, facets are no finer than this many for one. */
-const FINER = 3
+/** Where something finer is to be shown, facets are no finer than this many for one, each way. */
+const FINER = 2
 
 /** No more facets than this along or across one smooth piece. */
 const MOST = 512

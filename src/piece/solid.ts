@@ -39,6 +39,14 @@ export function solidOf(making: Making): PieceSolid {
   // A plan asks for the same stations in every round.
   const sections = new Map<number, readonly Station[]>()
   const below = belowHeight(field, volume, size.height)
+  const blank = blankOf(making)
+  const edges = {
+    outline: [outside(field), ...(making.edges.openings ?? [])],
+    lines: making.edges.lines,
+    holes: making.edges.holes,
+    grooves: making.edges.grooves,
+    ...(making.edges.stamp ? { stamp: making.edges.stamp } : {}),
+  }
   const withFaces = (shown: HeightField, imprint?: Imprint): PieceSolid => ({
     kind,
     size,
@@ -49,14 +57,8 @@ export function solidOf(making: Making): PieceSolid {
     },
     features,
     stations: xBreaks,
-    edges: {
-      outline: [outside(field), ...(making.edges.openings ?? [])],
-      lines: making.edges.lines,
-      holes: making.edges.holes,
-      grooves: making.edges.grooves,
-      ...(making.edges.stamp ? { stamp: making.edges.stamp } : {}),
-    },
-    blank: blankOf(making),
+    edges,
+    blank,
     area,
     sections: (n) => {
       const known = sections.get(n)

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest'
+import { meshVolume, openSides } from '#geometry'
 import { type Imprint, findPieceKind } from '#piece'
 import { faceOfSolid } from './face.ts'
 import { rasterise } from './raster.ts'
@@ -32,7 +33,7 @@ const imprint: Imprint = {
 
 /** Height and normal at a place of the front. */
 function seen(x: number, y: number, depth = 0) {
-  const view = faceOfSolid(solid.stamped(imprint), 'front', { ppmm: 5, depth })
+  const view = faceOfSolid(solid.stamped(imprint), 'front', { ppmm: 5, depth, facet: 2e-3 })
   const [column, row] = [x, 0.01 - y].map((v) => Math.floor(v / view.pixel)) as [number, number]
   const { facets } = rasterise(view, row, row + 1)
   const { out, normalRight, slopeRight } = facets!
@@ -61,5 +62,15 @@ describe('an imprint in a face', () => {
     expect(stamped.volume).toBe(solid.volume)
     expect(solid.stamped(undefined).top(0.02, 0)).toBe(0.003)
     expect(solid.top(0.02, 0)).toBeCloseTo(0.003 - 5e-4, 12)
+  })
+
+  it('leaves a closed surface, short of what was pressed in below the ground face', () => {
+    const [flat, stamped] = [undefined, imprint].map((by) => solid.stamped(by).mesh(5e-4))
+    expect(openSides(stamped!)).toBe(0)
+    // Along: down over 4 mm, 3 mm level, up over 4 mm, cut off 0.1 mm below the top; 8 mm across.
+    const [deep, lost] = [1e-3, 1e-4]
+    const trough = 3 * (deep - lost) + (4 * (deep - lost) ** 2) / deep
+    const taken = meshVolume(flat!) - meshVolume(stamped!)
+    expect(taken / (trough * 1e-3 * 8e-3)).toBeCloseTo(1, 2)
   })
 })

@@ -15,7 +15,16 @@ export interface Sentence {
 }
 
 /** Named so, a literal is shown however short it is. */
-const shownByName = new Set(['what', 'why', 'help', 'summary', 'danger', 'care'])
+const shownByName = new Set([
+  'what',
+  'why',
+  'help',
+  'summary',
+  'danger',
+  'care',
+  'options',
+  'shows',
+])
 
 /** Named so, a literal is a value, a name that is looked up elsewhere, or a note of where a figure is from. */
 const notShownByName = new Set([
@@ -74,8 +83,8 @@ export function sentencesIn(code: string, place: string): Sentence[] {
     }
     if (ts.isPropertyAssignment(node)) {
       const name = node.name.getText()
-      if (notShownByName.has(name)) return
-      return visit(node.initializer, shown ? true : shownByName.has(name))
+      if (notShownByName.has(name) && !isOption(node)) return
+      return visit(node.initializer, shown || shownByName.has(name))
     }
     const text = textOf(node)
     if (
@@ -94,6 +103,10 @@ export function sentencesIn(code: string, place: string): Sentence[] {
   visit(source, false)
   return found
 }
+
+/** A choice may have any name. */
+const isOption = ({ parent: { parent } }: ts.Node) =>
+  ts.isPropertyAssignment(parent) && parent.name.getText() === 'options'
 
 const isText = (node: ts.Node) =>
   ts.isStringLiteral(node) || ts.isNoSubstitutionTemplateLiteral(node)

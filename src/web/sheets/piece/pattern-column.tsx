@@ -138,7 +138,8 @@ function Steels({
           <div key={steel} className="steel-line">
             <SteelSwatch steel={steel} />
             <Field
-              parameter={{ form: 'steel', help: words.piece.change(steel) }}
+              parameter={{ form: 'steel', help: '' }}
+              help={words.piece.change(steel)}
               path={['steels of the stacks', steel]}
               label={words.piece.change(steel)}
               value={steel}

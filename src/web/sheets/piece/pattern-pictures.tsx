@@ -12,6 +12,7 @@ import {
 } from '#desk'
 import { TRUE } from '../../drawing/scale.ts'
 import { capital } from '../../form/measure.tsx'
+import { Told } from '../../form/told.tsx'
 import { patternJobs } from './pattern-jobs.ts'
 
 /** Px of a cutting, drawn at true size. */
@@ -73,9 +74,7 @@ function Pattern({ name, shows, chosen, busy, choose }: PatternProps) {
       <button type="button" aria-pressed={chosen} aria-busy={busy} onClick={choose}>
         {job && <CuttingPicture name={name} job={job} />}
         <span className="pattern-name">{capital(trade(name))}</span>
-        <span className="note soft" lang={busy ? undefined : 'en'}>
-          {busy ? words.piece.planning : shows}
-        </span>
+        <span className="note soft">{busy ? words.piece.planning : <Told text={shows} />}</span>
       </button>
     </li>
   )

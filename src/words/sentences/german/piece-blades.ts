@@ -3,6 +3,8 @@ export const pieceBlades: Readonly<Record<string, string>> = {
   'Length of the bar.': 'Länge des Stabs.',
   'Width of the bar.': 'Breite des Stabs.',
   'Thickness of the bar.': 'Dicke des Stabs.',
+  'Sharp.': 'Scharf.',
+  'Rounded.': 'Gerundet.',
   'Square or flat bar.': 'Vierkant- oder Flachstab.',
   'Corners forged in, all eight faces alike on a square bar.':
     'Ecken eingeschmiedet, bei einem Vierkant alle acht Flächen gleich.',

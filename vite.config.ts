@@ -1,5 +1,9 @@
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
+import { readFile, writeFile } from 'node:fs/promises'
+import { join } from 'node:path'
+import { promisify } from 'node:util'
+import { brotliCompress } from 'node:zlib'
 import react from '@vitejs/plugin-react'
 import { type Plugin, defineConfig } from 'vite'
 
@@ -27,10 +31,28 @@ function serviceWorker(): Plugin {
   }
 }
 
+/** Lays each file of code beside itself compressed, as the server sends it: a third of its size, and done once. */
+function packed(): Plugin {
+  const pack = promisify(brotliCompress)
+  return {
+    name: 'billetwright-packed',
+    apply: 'build',
+    async writeBundle({ dir = '.' }, bundle) {
+      const files = Object.keys(bundle).filter((name) => /\.(js|css)$/.test(name))
+      await Promise.all(
+        files.map(async (name) => {
+          const path = join(dir, name)
+          await writeFile(`${path}.br`, await pack(await readFile(path)))
+        }),
+      )
+    },
+  }
+}
+
 export default defineConfig({
   root: 'src/web',
   publicDir: 'public',
-  plugins: [react(), serviceWorker()],
+  plugins: [react(), serviceWorker(), packed()],
   worker: { format: 'es' },
   build: {
     outDir: '../../dist/web',

@@ -87,13 +87,14 @@ function wrongBody(error: z.ZodError): Problem[] {
   }))
 }
 
-/** Built files never change under one name; the page that names them is asked for each time. */
+/** Built files never change under one name, and lie there compressed too; the page that names them is asked for each time. */
 async function addPages(app: FastifyInstance, pages: string | undefined): Promise<void> {
   const page = pages === undefined ? undefined : join(pages, 'index.html')
   if (pages !== undefined && page !== undefined && existsSync(page)) {
     await app.register(fastifyStatic, {
       root: pages,
       cacheControl: false,
+      preCompressed: true,
       setHeaders: (reply, path) => {
         const named = path.startsWith(join(pages, 'assets'))
         reply.header('cache-control', named ? 'public, max-age=31536000, immutable' : 'no-cache')

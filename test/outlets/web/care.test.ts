@@ -1,6 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type OpenApp, eventually, fieldAt, kept, openApp, picture, settled } from './open-app.ts'
 import { findings } from './findings.ts'
+import { firstLoad } from './first-load.ts'
 
 let app: OpenApp
 beforeAll(async () => {
@@ -176,6 +177,17 @@ describe('care', () => {
     expect((await page.pdf({ format: 'A4' })).length).toBeGreaterThan(20_000)
     await picture(page, 'route-print', true)
     await page.context().close()
+  })
+
+  it('is light: little is sent before the card and the face stand, and nothing of the 3D view', async () => {
+    const sent = await firstLoad(app.browser, app.server.address)
+    const bytes = [...sent.values()].reduce((sum, size) => sum + size, 0)
+    const list = [...sent].map(([path, size]) => `${size} ${path}`).join('\n')
+    // A page of code, the engine, styles and two weights of a typeface are the least there is.
+    expect(sent.size, list).toBeGreaterThan(6)
+    expect(bytes, list).toBeGreaterThan(200_000)
+    expect(bytes, list).toBeLessThanOrEqual(350_000)
+    expect(list).not.toMatch(/card-painter|german/)
   })
 
   it('no page told an error', () => {

@@ -11,6 +11,7 @@ const at = (path: string) => fileURLToPath(new URL(`../../../${path}`, import.me
 /** The real app: a real server on a folder of its own, a real browser. */
 export interface OpenApp {
   readonly server: Serving
+  readonly browser: Browser
   readonly folder: string
   /** A window of its own; without `with`, of a person of their own. */
   open(path: string, options?: BrowserContextOptions): Promise<Page>
@@ -42,6 +43,7 @@ export async function openApp(args: readonly string[] = quiet): Promise<OpenApp>
   const faults: string[] = []
   return {
     server,
+    browser,
     folder,
     faults,
     open: (path, options) => openPage(browser, server, faults, path, options),

@@ -17,6 +17,8 @@ export interface Bench {
   material(fragment: string, own: Uniforms): RawShaderMaterial
   compile(material: RawShaderMaterial, outputs: number): Promise<void>
   fill(material: RawShaderMaterial, target: WebGLRenderTarget): void
+  /** Sets all pixels idle. */
+  clear(target: WebGLRenderTarget): void
 }
 
 /** A pattern's stages as programs: pixels go from one to the next through a pair of targets. */
@@ -74,6 +76,8 @@ export class Chain {
   run(part: number, pair: readonly [WebGLRenderTarget, WebGLRenderTarget]): void {
     let [from, to] = pair
     this.uniforms.part!.value = part
+    // Pixels that are not looked at stay idle in both: no stage has to hand them on.
+    pair.forEach((target) => this.bench.clear(target))
     this.bench.fill(this.begin, from)
     for (const stage of this.stages) {
       this.readFrom(from)

@@ -4,7 +4,8 @@ import { PRECISE } from './geometry-pass.ts'
 export const FINE = 4
 
 /** Of a pixel's next stage: it is not looked at in this round. */
-const IDLE = '-1000.0'
+export const IDLE = -1000
+const IDLING = `< ${IDLE}.0 + 0.5`
 
 /**
  * First of a round: each pixel's place and its two sides, the pixel laid along the view onto the facet. `part` −1: the
@@ -29,15 +30,14 @@ ${directions === 3 ? 'layout(location = 3) out vec4 state3;' : ''}
 void main() {
   ivec2 at = ivec2(gl_FragCoord.xy);
   vec4 place = texelFetch(places, at, 0);
-  state0 = vec4(0.0, 0.0, 0.0, ${IDLE});
+  if (place.w == 0.0) discard;
   state1 = state2 = vec4(0.0);
   ${directions === 3 ? 'state3 = vec4(0.0);' : ''}
-  if (place.w == 0.0) return;
   vec3 p = place.xyz / stretch;
 ${
   directions === 3
     ? `  state1.x = state2.y = state3.z = 1.0;`
-    : `  if (part >= 0 && texelFetch(more, at, 0).w < 0.5) return;
+    : `  if (part >= 0 && texelFetch(more, at, 0).w < 0.5) discard;
   vec3 facet = texelFetch(facets, at, 0).xyz;
   float towards = max(dot(facet, viewOut), 1e-3);
   vec3 u = pixel * (viewRight - viewOut * (dot(viewRight, facet) / towards)) / stretch;
@@ -72,6 +72,7 @@ ${directions === 3 ? 'layout(location = 3) out vec4 state3;' : ''}
 void main() {
   ivec2 at = ivec2(gl_FragCoord.xy);
   state0 = texelFetch(state0In, at, 0);
+  if (state0.w ${IDLING}) discard;
   state1 = texelFetch(state1In, at, 0);
   state2 = texelFetch(state2In, at, 0);
   ${directions === 3 ? 'state3 = texelFetch(state3In, at, 0);' : ''}
@@ -93,7 +94,7 @@ layout(location = 1) out vec4 skin;
 void main() {
   ivec2 at = ivec2(gl_FragCoord.xy);
   vec4 state = texelFetch(state0In, at, 0);
-  bool seen = state.w > ${IDLE} + 0.5;
+  bool seen = !(state.w ${IDLING});
   trace = vec4(state.xyz, !seen ? -2.0 : state.w < -1.5 ? -2.0 - state.w : -1.0);
   skin = vec4(texelFetch(state1In, at, 0).w, 0.0, 0.0, 1.0);
 }`
@@ -156,7 +157,7 @@ ${meansOut(weights)}
 void main() {
   ivec2 at = ivec2(gl_FragCoord.xy);
   vec4 state = texelFetch(state0In, at, 0);
-  if (state.w < ${IDLE} + 0.5) discard;
+  if (state.w ${IDLING}) discard;
   float share = 1.0 / ${FINE * FINE}.0;
   float means[${weights}];
   steelMeans(state.xyz, -2.0 - state.w, means);
@@ -185,7 +186,7 @@ void main() {
   ivec2 at = ivec2(gl_FragCoord.xy);
   vec4 state = texelFetch(state0In, at, 0);
   worked = vec4(0.0, 0.0, 0.0, -2.0);
-  if (state.w > -1.5 || state.w < ${IDLE} + 0.5) return;
+  if (state.w > -1.5 || state.w ${IDLING}) return;
   int stack = int(-2.0 - state.w);
   vec3 x = texelFetch(state1In, at, 0).xyz, y = texelFetch(state2In, at, 0).xyz, z = texelFetch(state3In, at, 0).xyz;
   vec4 about = texelFetch(sheets, ivec2(0, stack), 0);

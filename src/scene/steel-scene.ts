@@ -11,13 +11,11 @@ import {
   type IUniform,
   Matrix4,
   Mesh,
-  NearestFilter,
   OneFactor,
   RawShaderMaterial,
   RGBAFormat,
   Scene,
   type Texture,
-  UnsignedByteType,
   Vector2,
   Vector3,
   Vector4,
@@ -34,12 +32,14 @@ import { MODES, type Mode } from './modes.ts'
 import type { Metal } from './metal.ts'
 import {
   FINE,
+  IDLE,
   TRACE_FRAGMENT,
   WORKED_FRAGMENT,
   coverFragment,
   partFragment,
 } from './pattern-passes.ts'
-import { type Box, type Camera, type Vector, toClip } from './views.ts'
+import { keepWithin, makeTarget, makeTargets } from './targets.ts'
+import { type Box, type Camera, type Vector, type Window, toClip, windowOf } from './views.ts'
 
 /** All that decides a picture besides the metal. */
 export interface Shot {
@@ -163,8 +163,11 @@ export class SteelScene {
 
   /** The metal drawn so many times its size along each of its axes; the pattern goes with it. */
   stretch(by: Vector): void {
+    this.stretched = by
     this.uniforms.stretch!.value = new Vector3(...by)
   }
+
+  private stretched: Vector = [1, 1, 1]
 
   /** Draws with whole pixels; `again` false redoes only the light. `refine` then makes it exact, round by round. */
   draw(shot: Shot, width: number, height: number, again = true): void {
@@ -173,6 +176,9 @@ export class SteelScene {
     renderer.setSize(width, height, false)
     const targets = this.sizedTargets(width, height)
     this.setShot(shot, box, width, height)
+    this.window = windowOf(shot.camera, box, this.stretched, width, height)
+    const { trace, cover, worked, look } = targets
+    for (const target of [trace, cover, worked, look]) keepWithin(target, this.window)
     if (again) {
       body.material = this.materials.geometry
       this.pass(this.stage, targets.geometry)
@@ -268,7 +274,13 @@ export class SteelScene {
   private readonly bench: Bench = {
     material: (fragment, own) => this.wholeMaterial(fragment, own),
     compile: (material, outputs) => this.compile(material, outputs),
-    fill: (material, target) => this.fill(material, target),
+    fill: (material, target) => this.fill(material, target, true),
+    clear: (target) => {
+      this.renderer.setRenderTarget(target)
+      this.renderer.setClearColor(0, IDLE)
+      this.renderer.clear()
+      this.renderer.setClearColor(0, 0)
+    },
   }
 
   private clearPattern(): void {
@@ -338,6 +350,7 @@ export class SteelScene {
   private states(count: 3 | 4): readonly [WebGLRenderTarget, WebGLRenderTarget] {
     const { width, height } = this.targets!.look
     const known = this.pairs.get(count)
+    known?.forEach((target) => keepWithin(target, this.window))
     if (known?.[0].width === width && known[0].height === height) return known
     known?.forEach((target) => target.dispose())
     const make = () =>
@@ -346,10 +359,11 @@ export class SteelScene {
         height,
         Array.from({ length: count }, () => FloatType),
       )
-    const pair = [make(), make()] as const
-    this.pairs.set(count, pair)
-    return pair
+    this.pairs.set(count, [make(), make()])
+    return this.states(count)
   }
+  /** Where the picture has metal. */
+  private window: Window = { left: 0, bottom: 0, width: 0, height: 0 }
   private readonly pairs = new Map<number, readonly [WebGLRenderTarget, WebGLRenderTarget]>()
 
   private clearTargets(): void {
@@ -439,32 +453,6 @@ function sharedUniforms(): Uniforms {
     stripLight: { value: stripLight.stripLight },
     sky: { value: stripLight.sky },
     wall: { value: stripLight.wall },
-  }
-}
-
-type TextureType = typeof FloatType | typeof HalfFloatType | typeof UnsignedByteType
-
-function makeTarget(width: number, height: number, types: readonly TextureType[], depth = false) {
-  const made = new WebGLRenderTarget(width, height, {
-    count: types.length,
-    format: RGBAFormat,
-    minFilter: NearestFilter,
-    magFilter: NearestFilter,
-    depthBuffer: depth,
-  })
-  made.textures.forEach((texture, i) => (texture.type = types[i]!))
-  return made
-}
-
-function makeTargets(width: number, height: number) {
-  const make = (types: readonly TextureType[], depth = false) =>
-    makeTarget(width, height, types, depth)
-  return {
-    geometry: make([FloatType, FloatType, HalfFloatType], true),
-    trace: make([FloatType, HalfFloatType]),
-    cover: make([HalfFloatType, HalfFloatType]),
-    worked: make([FloatType]),
-    look: make([UnsignedByteType]),
   }
 }
 

@@ -100,6 +100,40 @@ export function middleOf({ low, high }: Box): Vector {
   return [0, 1, 2].map((k) => (low[k]! + high[k]!) / 2) as unknown as Vector
 }
 
+/** A part of a picture, px from its left and its foot. */
+export interface Window {
+  readonly left: number
+  readonly bottom: number
+  readonly width: number
+  readonly height: number
+}
+
+/** Pixels about the metal in which its rims and its neighbours are looked for. */
+const ABOUT = 4
+
+/** The part of a picture in which a box drawn so many times its size is seen. */
+export function windowOf(
+  camera: Camera,
+  box: Box,
+  stretch: Vector,
+  width: number,
+  height: number,
+): Window {
+  const [low, high] = [box.low, box.high].map(
+    (end) => end.map((v, k) => v * stretch[k]!) as unknown as Vector,
+  ) as [Vector, Vector]
+  const middle = plus(middleOf({ low, high }), camera.middle, -1)
+  const [wide, tall] = extentOf({ low, high }, camera)
+  const span = (at: number, long: number, most: number) => {
+    const clamp = (v: number) => Math.min(most, Math.max(0, v))
+    const from = clamp(Math.floor(most / 2 + (at - long / 2) / camera.pixel) - ABOUT)
+    return [from, clamp(Math.ceil(most / 2 + (at + long / 2) / camera.pixel) + ABOUT) - from]
+  }
+  const [left, across] = span(dot(camera.right, middle), wide, width)
+  const [bottom, up] = span(dot(camera.up, middle), tall, height)
+  return { left: left!, bottom: bottom!, width: across!, height: up! }
+}
+
 /** Columns of the matrix that takes metres to the card's cube (x, y, z in −1 … 1, the nearest least). */
 export function toClip(camera: Camera, box: Box, width: number, height: number): number[] {
   const { right, up, out, middle, pixel } = camera

@@ -65,7 +65,7 @@ function Bands({ foreseen }: { readonly foreseen: Foreseen }) {
           return (
             <tr key={bar.what}>
               <th scope="row">{bar.what}</th>
-              <td aria-hidden="true">
+              <td className="across" aria-hidden="true">
                 <div className="drawn">
                   <i
                     className="bar"
@@ -89,7 +89,7 @@ function Bands({ foreseen }: { readonly foreseen: Foreseen }) {
       <tfoot aria-hidden="true">
         <tr className="note soft">
           <td />
-          <td>
+          <td className="across">
             <div className="axis">
               <span>{percent.format(-reach).replace('-', '−')}</span>
               <span>{ahead.planned}</span>

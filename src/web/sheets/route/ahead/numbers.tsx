@@ -1,4 +1,4 @@
-import { useState } from 'react'
+import { useRef, useState } from 'react'
 import {
   type Asking,
   type Weighed,
@@ -8,6 +8,7 @@ import {
   useTradeWord,
   useWords,
 } from '#desk'
+import { sayIn } from '#report'
 import { printQuantity } from '#units'
 import { Faults } from '../../../form/faults.tsx'
 import { Measure } from '../../../form/measure.tsx'
@@ -35,6 +36,8 @@ export function Numbers({ rows }: { readonly rows: readonly CardRow[] }) {
   const [what, setWhat] = useState<Watched>('steel')
   const [all, setAll] = useState(false)
   const [tried, setTried] = useState<string>()
+  /** Where the focus goes back to. */
+  const lever = useRef<HTMLElement>(undefined)
   const now = answer?.now
   const moving = now
     ? watched.filter((one) => answer.numbers.some((number) => weightOf(number, now, one) > 0))
@@ -82,10 +85,19 @@ export function Numbers({ rows }: { readonly rows: readonly CardRow[] }) {
                     reach={reach}
                     rows={rows}
                     isOpen={tried === place}
-                    press={() => setTried(tried === place ? undefined : place)}
+                    press={(button) => {
+                      lever.current = button
+                      setTried(tried === place ? undefined : place)
+                    }}
                   />
                   {tried === place && (
-                    <TryNumber number={number} close={() => setTried(undefined)} />
+                    <TryNumber
+                      number={number}
+                      close={() => {
+                        setTried(undefined)
+                        lever.current?.focus()
+                      }}
+                    />
                   )}
                 </li>
               )
@@ -131,7 +143,7 @@ interface LeverProps {
   readonly reach: number
   readonly rows: readonly CardRow[]
   readonly isOpen: boolean
-  readonly press: () => void
+  readonly press: (button: HTMLElement) => void
 }
 
 function Lever({ number, now, what, reach, rows, isOpen, press }: LeverProps) {
@@ -147,17 +159,19 @@ function Lever({ number, now, what, reach, rows, isOpen, press }: LeverProps) {
     return { side, by, words: by === undefined ? ahead.cannot : said.move(what, by) }
   })
   return (
-    <button type="button" className="lever" aria-expanded={isOpen} onClick={press}>
+    <button
+      type="button"
+      className="lever"
+      aria-expanded={isOpen}
+      onClick={(event) => press(event.currentTarget)}
+    >
       <span className="whose">
         <b>
           {step ? `${step.number} ${step.name}` : number.at}, {trade(number.name)}
         </b>
         <span className="note soft">
           <Measure
-            text={ahead.offBy(
-              printQuantity(number.value, number.of, { system: units }),
-              offWords(number, units),
-            )}
+            text={ahead.offBy(sizeWords(number.value, number.of, units), offWords(number, units))}
           />
         </span>
       </span>
@@ -191,7 +205,12 @@ function Lever({ number, now, what, reach, rows, isOpen, press }: LeverProps) {
 
 /** How far a number is moved: as a length where it is one and the shop says so, else as a share. */
 function offWords({ of, off, value, isLikely }: Moved, units: 'metric' | 'inch'): string {
-  if (isLikely && (of === 'length' || of === 'ratio'))
-    return printQuantity(off, of, { system: units })
+  if (isLikely && (of === 'length' || of === 'ratio')) return sizeWords(off, of, units)
   return printQuantity(off / Math.abs(value), 'ratio')
+}
+
+/** In inches a length is the fraction it is called by, or thousandths: nobody sets calipers finer. */
+function sizeWords(value: number, of: Moved['of'], units: 'metric' | 'inch'): string {
+  if (units === 'inch' && of === 'length') return sayIn(units).length(value)
+  return printQuantity(value, of, { system: units })
 }

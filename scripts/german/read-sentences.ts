@@ -28,9 +28,6 @@ const shownByName = new Set([
 
 /** Named so, a literal is a value, a name that is looked up elsewhere, or a note of where a figure is from. */
 const notShownByName = new Set([
-  'default',
-  'examples',
-  'example',
   'do',
   'title',
   'how',
@@ -41,6 +38,9 @@ const notShownByName = new Set([
   'lie',
   'shape',
 ])
+
+/** Values, whatever stands in them. */
+const neverShownByName = new Set(['default', 'examples', 'example'])
 
 /** What is given to these is not said: it names how a bar came to be, or breaks a rule of the program. */
 const notShownInCalls =
@@ -83,7 +83,10 @@ export function sentencesIn(code: string, place: string): Sentence[] {
     }
     if (ts.isPropertyAssignment(node)) {
       const name = node.name.getText()
-      if (notShownByName.has(name) && !isOption(node)) return
+      if (neverShownByName.has(name)) return
+      // A parameter may be called so too: what is declared for it is shown.
+      const isDeclaration = ts.isObjectLiteralExpression(node.initializer)
+      if (notShownByName.has(name) && !isDeclaration && !isOption(node)) return
       return visit(node.initializer, shown || shownByName.has(name))
     }
     const text = textOf(node)

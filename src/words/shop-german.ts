@@ -93,6 +93,8 @@ export const shopGerman: Readonly<Record<string, string>> = {
   quench: 'Abschrecken',
   spring: 'Rückfedern',
   // what is put into sentences
+  true: 'wahr',
+  false: 'falsch',
   and: 'und',
   or: 'oder',
   wide: 'breit',

@@ -191,17 +191,18 @@ function missing(bar: Billet, wants: Size, piece: PieceSolid): Problem[] {
   return (['length', 'width', 'height'] as const).flatMap((side) => {
     const less = wants[side] - bar.size[side]
     if (less <= SAME_LENGTH) return []
-    const on = { length: 'long', width: 'wide', height: 'thick' }[side]
+    const measured = (m: number) =>
+      ({ length: `${show(m)} long`, width: `${show(m)} wide`, height: `${show(m)} thick` })[side]
     return [
       {
         at: '',
         what: `the bar is ${show(less)} too small in ${side} for the piece`,
-        why: `it is ${show(bar.size[side])} ${on}; the piece with its stock is ${show(wants[side])} ${on} (${piece.blank.bent ? 'ground out of a slice, not bent' : piece.blank.note})`,
+        why: `it is ${measured(bar.size[side])}; the piece with its stock is ${measured(wants[side])} (${piece.blank.bent ? 'ground out of a slice, not bent' : piece.blank.note})`,
         try: [
           ...turn,
           side === 'length'
             ? 'start from a longer stack, or leave its length free'
-            : `leave the bar ${show(wants[side])} ${on} in the step before`,
+            : `leave the bar ${measured(wants[side])} in the step before`,
           'leave less stock on the faces',
           'make the piece smaller',
         ],

@@ -98,7 +98,10 @@ function noStock(left: number): Problem {
   return {
     at: '',
     what: 'there is nothing left to polish off',
-    why: `its faces stand ${printQuantity(Math.abs(left), 'length')} ${left < 0 ? 'inside' : 'outside'} the drawn ones, and it holds less metal than the drawing`,
+    why:
+      left < 0
+        ? `its faces stand ${printQuantity(-left, 'length')} inside the drawn ones, and it holds less metal than the drawing`
+        : `its faces stand ${printQuantity(left, 'length')} outside the drawn ones, and it holds less metal than the drawing`,
     try: ['leave more on every face when grinding to shape', 'draw the piece a little smaller'],
   }
 }

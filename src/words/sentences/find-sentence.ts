@@ -24,61 +24,78 @@ export function sentencesBy(
   // What says most by itself is tried first: "{0} deep or less" before "{0} deep".
   templates.sort((a, b) => b.says - a.says)
 
-  const known = new Map<string, string | undefined>()
-  const find: FindSentence = (sentence) => {
+  const known = new Map<string, Said | undefined>()
+  const say = (sentence: string): Said | undefined => {
     if (!known.has(sentence))
-      known.set(sentence, asItIs(sentence) ?? several(sentence) ?? filledIn(sentence))
+      known.set(
+        sentence,
+        asItIs(sentence) ?? several(sentence) ?? filledIn(sentence) ?? size(sentence),
+      )
     return known.get(sentence)
   }
 
-  function asItIs(sentence: string): string | undefined {
+  function asItIs(sentence: string): Said | undefined {
     const same = whole.get(bare(sentence))
-    return same === undefined ? undefined : asWritten(same, sentence)
+    return same === undefined ? undefined : { text: asWritten(same, sentence), left: false }
   }
 
-  function filledIn(sentence: string): string | undefined {
+  /** The first that leaves nothing in English: another may only have met a part of the sentence. */
+  function filledIn(sentence: string): Said | undefined {
+    let first: Said | undefined
     for (const { longest, pattern, other } of templates) {
       if (!sentence.includes(longest)) continue
       const met = pattern.exec(sentence)
-      if (met) return asWritten(fill(other, met.slice(1)), sentence)
+      if (!met) continue
+      const { text, left } = fill(other, met.slice(1))
+      const said = { text: asWritten(text, sentence), left }
+      if (!left) return said
+      first ??= said
     }
-    return undefined
+    return first
   }
 
   /** Sentences in a row are said one by one, all or none. */
-  function several(text: string): string | undefined {
+  function several(text: string): Said | undefined {
     const sentences = text.split(/(?<=[.!?]) (?=[A-Z\d])/)
     if (sentences.length < 2) return undefined
-    return allOf(sentences.map((sentence) => asItIs(sentence) ?? filledIn(sentence)))?.join(' ')
+    const said = sentences.map((sentence) => asItIs(sentence) ?? filledIn(sentence))
+    return said.some((one) => one === undefined || one.left) ? undefined : together(said, ' ')
   }
 
-  function fill(other: string, values: readonly string[]): string {
-    return other.replaceAll(new RegExp(HOLE, 'g'), (_, n: string, asIs: string) => {
+  /** A size or the number of a grade is the same in every language. */
+  function size(text: string): Said | undefined {
+    return /\d/.test(text) && !/[a-z]{3}|\b(?:to|or|at|of)\b/i.test(text.replaceAll(UNITS, ''))
+      ? { text, left: false }
+      : undefined
+  }
+
+  function fill(other: string, values: readonly string[]): Said {
+    let left = false
+    const text = other.replaceAll(new RegExp(HOLE, 'g'), (_, n: string, asIs: string) => {
       const value = values[Number(n)] ?? ''
-      return asIs ? value : inside(value)
+      if (asIs) return value
+      const said = inside(value)
+      left ||= said.left
+      return said.text
     })
+    return { text, left }
   }
 
   /** What was put in: a word, a sentence, or a list of them; sizes and names stay. */
-  function inside(value: string): string {
-    if (!/[a-z]{2}/i.test(value)) return value
+  function inside(value: string): Said {
+    if (!/[a-z]{2}/i.test(value)) return { text: value, left: false }
     const word = findWord(value) ?? findWord(lower(value))
-    return word ?? list(value, '; ') ?? find(value) ?? parts(value)
-  }
-
-  /** Sentences in a list, all or none. */
-  function list(value: string, between: string): string | undefined {
-    const all = value.split(between)
-    return all.length < 2 ? undefined : allOf(all.map(find))?.join(between)
+    if (word !== undefined) return { text: word, left: false }
+    return asItIs(value) ?? together(value.split('; ').map(say), '; ') ?? say(value) ?? parts(value)
   }
 
   /** Words in a list, as far as there are any. */
-  function parts(value: string): string {
+  function parts(value: string): Said {
     for (const [english, other] of listed) {
       const all = value.split(english)
-      if (all.length > 1) return all.map(inside).join(other)
+      if (all.length > 1) return together(all.map(inside), other) as Said
     }
-    return value
+    return { text: value, left: /[a-z]{3,} [^\s]/.test(value.replaceAll(UNITS, '')) }
   }
 
   const listed = [
@@ -87,8 +104,23 @@ export function sentencesBy(
     [' and ', ` ${findWord('and') ?? 'and'} `],
     [' or ', ` ${findWord('or') ?? 'or'} `],
   ] as const
-  return find
+  return (sentence) => say(sentence)?.text
 }
+
+interface Said {
+  readonly text: string
+  /** Something in it is still English. */
+  readonly left: boolean
+}
+
+/** All of them or none. */
+function together(all: readonly (Said | undefined)[], between: string): Said | undefined {
+  if (!all.every((one) => one !== undefined)) return undefined
+  return { text: all.map(({ text }) => text).join(between), left: all.some(({ left }) => left) }
+}
+
+/** Units of three letters and more: they are the same in every language. */
+const UNITS = /\b(?:min|bar|psi|ksi|lbf|kgf|ton|tonne|deg|rad|tpi|lpi)\b/g
 
 const HOLE = /\{(\d+)(!?)\}/
 
@@ -112,10 +144,6 @@ function templateOf(english: string, other: string): Template {
     says: own.join('').length,
     other,
   }
-}
-
-function allOf(said: readonly (string | undefined)[]): readonly string[] | undefined {
-  return said.every((s) => s !== undefined) ? said : undefined
 }
 
 const longer = (a: string, b: string) => (b.length > a.length ? b : a)

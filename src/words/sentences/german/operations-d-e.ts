@@ -216,4 +216,11 @@ export const operationsDE: Readonly<Record<string, string>> = {
     '{0} Bäder von {1} in Kaffee: dazwischen den Belag abwischen.',
   '{0} dips of {1} in {2}, one part to {3} of water: wipe the smut off between.':
     '{0} Bäder von {1} in {2}, ein Teil auf {3} Teile Wasser: dazwischen den Belag abwischen.',
+  'ball-nosed cutter: a bowl, or a round-bottomed hole where it is deeper than half its width':
+    'Kugelfräser: eine Schale, oder ein Loch mit rundem Boden, wo sie tiefer ist als ihre halbe Breite',
+  'the point of a drill or a countersink: a cone':
+    'die Spitze eines Bohrers oder Senkers: ein Kegel',
+  'flat-bottomed: its walls are apt to close as cold shuts':
+    'mit flachem Boden: die Wände schließen gern als Kaltschweißstelle',
+  'Shape of the dimple': 'Form der Mulde',
 }

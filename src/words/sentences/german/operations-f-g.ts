@@ -168,12 +168,9 @@ export const operationsFG: Readonly<Record<string, string>> = {
     'den Stab erst wenden: anders gelegt enthält er das Stück',
   'the bar is {0} too small in {1} for the piece':
     'der Stab ist für das Stück in der {1} {0} zu klein',
-  'it is {0} {1}; the piece with its stock is {2} {3} ({4})':
-    'er ist {0} {1}; das Stück mit Zugabe ist {2} {3} ({4})',
   'ground out of a slice, not bent': 'aus einer Scheibe geschliffen, nicht gebogen',
   'start from a longer stack, or leave its length free':
     'mit einem längeren Paket anfangen oder dessen Länge offen lassen',
-  'leave the bar {0} {1} in the step before': 'den Stab im Schritt davor {0} {1} lassen',
   'leave less stock on the faces': 'weniger Zugabe auf den Flächen lassen',
   '{0} is left on every face; the next steps take {1}':
     '{0} bleiben auf jeder Fläche; die nächsten Schritte nehmen {1}',
@@ -241,4 +238,14 @@ export const operationsFG: Readonly<Record<string, string>> = {
   '{0} in the {1}: {2} mm wide, {3} mm deep, a {4} of {5} mm diameter fits.':
     '{0} {1}: {2} mm breit, {3} mm tief; {4} mit {5} mm Durchmesser passt.',
   'front and back': 'vorn und hinten',
+  '{0} long': '{0} lang',
+  '{0} wide': '{0} breit',
+  '{0} thick': '{0} dick',
+  'it is {0}; the piece with its stock is {1} ({2})':
+    'er ist {0}; das Stück mit Zugabe ist {1} ({2})',
+  'leave the bar {0} in the step before': 'den Stab im Schritt davor {0} lassen',
+  'ball-ended cutter in a mill': 'Kugelfräser in der Fräsmaschine',
+  'small contact wheel on the grinder': 'kleine Kontaktscheibe am Bandschleifer',
+  'fullering scraper and files': 'Ziehschaber und Feilen',
+  'What cuts them': 'Womit sie geschnitten werden',
 }

@@ -183,4 +183,9 @@ export const operationsHN: Readonly<Record<string, string>> = {
   'it takes {0} and {1}, at a flow stress of {2}':
     'es braucht {0} und {1}, bei einer Fließspannung von {2}',
   'it takes {0}, at a flow stress of {1}': 'es braucht {0}, bei einer Fließspannung von {1}',
+  'round bottom: crowds the lines at the rim': 'runder Grund: drängt die Linien am Rand zusammen',
+  'V: spaces the lines evenly': 'V: verteilt die Linien gleichmäßig',
+  'flat bottom, straight walls: crowds the lines at the rim; the corners are apt to fold':
+    'flacher Grund, gerade Wände: drängt die Linien am Rand zusammen; die Ecken falten sich leicht',
+  'Shape of the groove': 'Form der Nut',
 }

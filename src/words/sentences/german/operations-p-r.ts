@@ -9,8 +9,6 @@ export const operationsPR: Readonly<Record<string, string>> = {
   'To {0} grit, the last strokes all along the piece: the acid shouts every scratch across.':
     'Bis Körnung {0}, die letzten Striche alle längs des Stücks: die Säure ruft jeden Kratzer quer dazu aus.',
   'there is nothing left to polish off': 'es ist nichts mehr zum Abpolieren da',
-  'its faces stand {0} {1} the drawn ones, and it holds less metal than the drawing':
-    'seine Flächen stehen {0} {1} der gezeichneten, und es enthält weniger Metall als die Zeichnung',
   'leave more on every face when grinding to shape':
     'beim Schleifen in Form auf jeder Fläche mehr lassen',
   'draw the piece a little smaller': 'das Stück etwas kleiner zeichnen',
@@ -110,4 +108,8 @@ export const operationsPR: Readonly<Record<string, string>> = {
     'Den Stab wälzen oder umdrehen: seine Maße bleiben, aber welche Lage oder welcher Stab wo liegt, ändert sich.',
   'Metal can be turned, never mirrored: a twisted bar keeps its hand whichever way it is rolled.':
     'Metall lässt sich drehen, nie spiegeln: ein tordierter Stab behält seinen Drehsinn, wie man ihn auch wälzt.',
+  'its faces stand {0} inside the drawn ones, and it holds less metal than the drawing':
+    'seine Flächen stehen {0} innerhalb der gezeichneten, und es enthält weniger Metall als die Zeichnung',
+  'its faces stand {0} outside the drawn ones, and it holds less metal than the drawing':
+    'seine Flächen stehen {0} außerhalb der gezeichneten, und es enthält weniger Metall als die Zeichnung',
 }

@@ -260,4 +260,16 @@ export const operationsTW: Readonly<Record<string, string>> = {
     'das Paket ist nur {0}: {1} risse es auseinander',
   '{0} pulls young welds open': '{0} zieht junge Schweißungen auf',
   'forging on edge': 'das Hochkantschmieden',
+  'short arc tacks at the corners and along the ends':
+    'kurze Heftpunkte an den Ecken und entlang der Enden',
+  'a bead all round, so that no air gets in: welded dry, without flux':
+    'eine Naht rundum, damit keine Luft eindringt: trocken geschweißt, ohne Flussmittel',
+  'bound with wire or held in a clamp, no arc':
+    'mit Draht gebunden oder in einer Klammer gehalten, kein Lichtbogen',
+  'How the stack is held together until it is welded':
+    'Wie das Paket zusammenhält, bis es geschweißt ist',
+  'layers lie flat, square to its height': 'die Lagen liegen flach, quer zur Höhe',
+  'layers stand on edge, square to its width': 'die Lagen stehen hochkant, quer zur Breite',
+  'layers cross its length': 'die Lagen kreuzen die Länge',
+  'How its layers lie': 'Wie die Lagen liegen',
 }

@@ -144,4 +144,7 @@ export const shop: Readonly<Record<string, string>> = {
   'Pitch of grooves and dimples as cut': 'Teilung von Nuten und Mulden, wie geschnitten',
   'Depth of grooves and dimples': 'Tiefe von Nuten und Mulden',
   'Finished thickness of the piece': 'Fertige Dicke des Stücks',
+  'bar or sheet as bought': 'Stab oder Blech, wie gekauft',
+  'what was left of another job': 'was von einem anderen Auftrag übrig war',
+  'What it is; remnants are used first': 'Was es ist; Reststücke werden zuerst verbraucht',
 }

@@ -1,7 +1,7 @@
 import type { Written } from './messages.ts'
 import type { Cutting, Painted, PaintedSide } from './paint-face.ts'
 import { openEngineWorker } from './open-worker.ts'
-import type { PaintOrder } from './paint-orders.ts'
+import type { PaintOrder, PaintReply } from './paint-orders.ts'
 
 export interface PaintAsked {
   readonly job: Written
@@ -13,61 +13,58 @@ export interface PaintAsked {
   readonly onPainted: (painted: Painted | undefined) => void
 }
 
-interface Told {
-  readonly number: number
-  readonly painted?: Painted
-  readonly last: boolean
-}
-
 /** Coarse enough to be there at once. */
 const COARSE = 0.8
+/** While keys are coming the coarse picture must do: the fine one waits until none came for so long, ms. */
+const STILL = 250
 
 let worker: Worker | undefined
 let number = 0
-let busy = false
 let under: PaintAsked | undefined
-let next: PaintAsked | undefined
-const waiting: PaintAsked[] = []
+let coarse: PaintAsked | undefined
+let fine: PaintAsked | undefined
+let still: ReturnType<typeof setTimeout> | undefined
+const cuttings: PaintAsked[] = []
 
 /** Has a face drawn: a coarse picture at once, then the fine one. Only the latest ask is drawn. */
 export function paint(asked: PaintAsked): void {
-  next = asked
-  if (!busy) start()
+  clearTimeout(still)
+  fine = undefined
+  coarse = { ...asked, ppmm: Math.min(COARSE, asked.ppmm) }
+  if (asked.ppmm > COARSE)
+    still = setTimeout(() => {
+      fine = asked
+      start()
+    }, STILL)
+  start()
 }
 
 /** Has a small picture drawn once nothing more pressing is. */
 export function paintCutting(asked: PaintAsked): void {
-  waiting.push(asked)
-  if (!busy) start()
+  cuttings.push(asked)
+  start()
 }
 
 function start(): void {
-  const first = next ?? waiting.shift()
-  if (!first) return
+  if (under) return
+  if (coarse) [under, coarse] = [coarse, undefined]
+  else if (fine) [under, fine] = [fine, undefined]
+  else under = cuttings.shift()
+  if (!under) return
   worker ??= opened()
-  under = first
-  if (first === next) next = undefined
-  busy = true
   const { job, side, ppmm, cutting } = under
-  const order: PaintOrder = {
-    number: ++number,
-    job,
-    side,
-    cutting,
-    ppmm: cutting ? [ppmm] : [Math.min(COARSE, ppmm), ppmm],
-  }
-  worker.postMessage(order)
+  worker.postMessage({ number: ++number, job, side, ppmm, cutting } satisfies PaintOrder)
 }
 
 function opened(): Worker {
   // Pictures take longer than plans: a worker of their own, so that no edit waits for them.
   const made = openEngineWorker()
-  made.addEventListener('message', ({ data }: MessageEvent<Told>) => {
+  made.addEventListener('message', ({ data }: MessageEvent<PaintReply>) => {
     if (data.number !== number) return
+    const done = under
+    under = undefined
     // What was asked for since makes this picture an old one, yet better than none.
-    if (data.painted || data.last) under?.onPainted(data.painted)
-    if (!data.last) return
-    busy = false
+    done?.onPainted(data.painted)
     start()
   })
   return made

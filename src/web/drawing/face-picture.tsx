@@ -5,9 +5,6 @@ import { useRoom } from './use-room.ts'
 /** Steps a scale bar may have, mm. */
 const BARS = [1, 2, 5, 10, 20, 50, 100, 200]
 
-/** A picture is begun when nothing was typed for this long, ms. */
-const AFTER_TYPING = 120
-
 /** The etched face of the piece, drawn by the engine from the route, as wide as there is room. */
 export function FacePicture({ label }: { readonly label: string }) {
   const words = useWords()
@@ -15,26 +12,24 @@ export function FacePicture({ label }: { readonly label: string }) {
   const canvas = useRef<HTMLCanvasElement>(null)
   const [painted, setPainted] = useState<Painted>()
   const [side, setSide] = useState<PaintedSide>('front')
-  const job = useDesk((desk) => desk.history?.now)
-  const isSound = useDesk((desk) => desk.worked?.sound === true)
-  const size = useDesk((desk) => desk.worked?.totals?.finishedSize)
+  const worked = useDesk((desk) => desk.worked)
+  const isSound = worked?.sound === true
+  const size = worked?.totals?.finishedSize
   const long = size?.length
   useEffect(() => {
+    // Begun when the card has its figures: until then it has the machine to itself.
+    const job = useDesk.getState().history?.now
     if (!job || !isSound || long === undefined || room === 0) return
     const dense = Math.min(2, window.devicePixelRatio)
-    const ask = () =>
-      paint({
-        job,
-        side,
-        ppmm: Math.min(20, (room * dense) / (long * 1000)),
-        onPainted: (picture) => {
-          if (picture) setPainted(picture)
-        },
-      })
-    // While keys are coming the card has the machine to itself.
-    const timer = setTimeout(ask, AFTER_TYPING)
-    return () => clearTimeout(timer)
-  }, [job, isSound, long, room, side])
+    paint({
+      job,
+      side,
+      ppmm: Math.min(20, (room * dense) / (long * 1000)),
+      onPainted: (picture) => {
+        if (picture) setPainted(picture)
+      },
+    })
+  }, [worked, isSound, long, room, side])
   useEffect(() => {
     const ink = canvas.current?.getContext('2d')
     if (painted && ink) ink.putImageData(new ImageData(painted.rgba, painted.width), 0, 0)

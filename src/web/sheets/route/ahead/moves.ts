@@ -19,8 +19,8 @@ export function moveOf(before: Outcome, after: Outcome, what: Watched): number {
 /** Prints what is watched, in the units chosen and the shop's own currency. */
 export function useSayWatched(): {
   readonly figure: (what: Watched, value: number) => string
-  /** With its sign. */
-  readonly move: (what: Watched, by: number) => string
+  /** With its sign; of lines the share, for their figure is too coarse to take differences of. */
+  readonly move: (what: Watched, by: number, from: Outcome) => string
 } {
   const say = useSay()
   const { ahead } = useWords()
@@ -29,6 +29,7 @@ export function useSayWatched(): {
     const { currency } = (history?.now.rates ?? {}) as { readonly currency?: unknown }
     return String(currency ?? declared?.rates.currency.default ?? '')
   })
+  const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 1 })
   const figure = (what: Watched, value: number): string => {
     switch (what) {
       case 'steel':
@@ -46,7 +47,11 @@ export function useSayWatched(): {
   }
   return {
     figure,
-    move: (what, by) =>
-      by === 0 ? ahead.stays : `${by < 0 ? '−' : '+'}${figure(what, Math.abs(by))}`,
+    move: (what, by, from) => {
+      if (by === 0) return ahead.stays
+      const off = Math.abs(by)
+      const lines = what === 'lines' && from.lines
+      return `${by < 0 ? '−' : '+'}${lines ? percent.format(off / lines) : figure(what, off)}`
+    },
   }
 }

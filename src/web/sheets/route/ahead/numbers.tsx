@@ -156,7 +156,7 @@ function Lever({ number, now, what, reach, rows, isOpen, press }: LeverProps) {
   const sides = (['more', 'less'] as const).map((side) => {
     const outcome = number[side]
     const by = outcome && moveOf(now, outcome, what)
-    return { side, by, words: by === undefined ? ahead.cannot : said.move(what, by) }
+    return { side, by, words: by === undefined ? ahead.cannot : said.move(what, by, now) }
   })
   return (
     <button

@@ -118,7 +118,7 @@ function Moves({ tried: { before, after } }: { readonly tried: Tried }) {
               <th scope="row">{ahead.whole[what]}</th>
               <td>{said.figure(what, was)}</td>
               <td>{by === 0 ? '' : said.figure(what, is)}</td>
-              <td>{by === 0 ? ahead.stays : <b>{said.move(what, by)}</b>}</td>
+              <td>{by === 0 ? ahead.stays : <b>{said.move(what, by, before)}</b>}</td>
             </tr>
           )
         })}

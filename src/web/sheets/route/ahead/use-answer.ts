@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react'
+import { useEffect, useRef, useState } from 'react'
 import { type Asking, type Written, useDesk } from '#desk'
 
 interface Kept {
@@ -46,12 +46,14 @@ export function useAnswer<A>(
   const [progress, setProgress] = useState<Progress>()
   const [stopped, setStopped] = useState<Written>()
   const mine = found && found.id === id ? found : undefined
-  const first = mine === undefined
+  /** Asked for by unfolding it: at once; again because the card changed: when it stands. */
+  const again = useRef(mine !== undefined)
   useEffect(() => {
     if (!job || !isSound || stopped === job || mine?.job === job) return
     const still = new AbortController()
     const timer = setTimeout(
       () => {
+        again.current = true
         setProgress({ done: 0, of: 0 })
         ask(job, {
           signal: still.signal,
@@ -73,14 +75,14 @@ export function useAnswer<A>(
             useDesk.setState({ notice: { words: fault.message } })
           })
       },
-      first ? 0 : STANDS,
+      again.current ? STANDS : 0,
     )
     return () => {
       clearTimeout(timer)
       still.abort()
       setProgress(undefined)
     }
-  }, [name, ask, id, job, isSound, stopped, mine, first])
+  }, [name, ask, id, job, isSound, stopped, mine])
   return {
     answer: mine?.answer as A | undefined,
     isOld: mine !== undefined && mine.job !== job,
@@ -88,6 +90,9 @@ export function useAnswer<A>(
     isStopped: stopped !== undefined && stopped === job && mine?.job !== job,
     isSound,
     stop: () => setStopped(job),
-    begin: () => setStopped(undefined),
+    begin: () => {
+      again.current = false
+      setStopped(undefined)
+    },
   }
 }

@@ -113,6 +113,7 @@ export const english = {
     lighterThen: (words: string) => `The sizes stay, and the weight becomes ${words}.`,
     makeIt: (what: string) => `Make it ${what}`,
     pattern: 'Pattern',
+    patternCalled: (name: string) => name,
     patternNote: 'the wish; the route makes it',
     patternScale:
       'Cuttings from etched faces, 1 : 1. Press one, and the route is planned anew for it.',
@@ -137,7 +138,8 @@ export const english = {
     laid: (n: number) => `${n} laid`,
     times: (n: number) => `${n} ×`,
     stop: (t: string) => `stop at ${t}`,
-    lost: (what: string) => what,
+    /** What metal was lost to. */
+    lost: (cause: string) => cause,
     aside: (what: string) => `set aside ${what}`,
     bar: (name: string) => `Bar “${name}”`,
     intoBar: (name: string) => `into “${name}”`,
@@ -245,6 +247,7 @@ export const english = {
     short: (n: string) => `${n} in 100 come up short`,
     shortNote: (off: string) => `give or take ${off}`,
     at: (n: number, step: string, times: string) => `${n} ${step}: ${times} in 100`,
+    bare: 'The lengths worked out leave nothing to spare: that about half come up short is to be expected.',
     askLonger: 'How much longer to cut?',
     seeking: 'Looking for the least that is enough …',
     longer: (percent: string, short: string) =>

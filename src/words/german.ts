@@ -4,6 +4,28 @@ const rules = new Intl.PluralRules('de')
 const plural = (n: number, singular: string, many: string) =>
   `${n} ${rules.select(n) === 'one' ? singular : many}`
 
+const lostTo: Readonly<Record<string, string>> = {
+  scale: 'Zunder',
+  crop: 'Enden',
+  trim: 'Rand',
+  kerf: 'Fuge',
+  ground: 'Schliff',
+  'cut out': 'Ausschnitt',
+  drilled: 'Bohrung',
+  polished: 'Politur',
+  etched: 'Ätzung',
+}
+
+const patterns: Readonly<Record<string, string>> = {
+  random: 'Wild',
+  'straight laminate on edge': 'Streifen hochkant',
+  'straight laminate on end': 'Streifen quer',
+  ladder: 'Leiter',
+  raindrop: 'Regentropfen',
+  twist: 'Torsion',
+  feather: 'Feder',
+}
+
 /** Everything the app says, in German. */
 export const german: Catalogue = {
   sheets: {
@@ -116,6 +138,7 @@ export const german: Catalogue = {
     lighterThen: (words) => `Die Maße bleiben, und das Gewicht wird ${words}.`,
     makeIt: (what) => `${what} nehmen`,
     pattern: 'Muster',
+    patternCalled: (name) => patterns[name] ?? name,
     patternNote: 'der Wunsch; gemacht wird es vom Arbeitsgang',
     patternScale:
       'Ausschnitte geätzter Flächen, 1 : 1. Gedrückt, wird der Arbeitsgang neu dafür geplant.',
@@ -138,7 +161,7 @@ export const german: Catalogue = {
     laid: (n) => `${n} gelegt`,
     times: (n) => `${n} ×`,
     stop: (t) => `bis ${t}`,
-    lost: (what) => what,
+    lost: (cause) => lostTo[cause] ?? cause,
     aside: (what) => `beiseite ${what}`,
     bar: (name) => `Stab „${name}“`,
     intoBar: (name) => `in „${name}“`,
@@ -243,6 +266,7 @@ export const german: Catalogue = {
     short: (n) => `${n} von 100 geraten zu kurz`,
     shortNote: (off) => `auf ${off} genau`,
     at: (n, step, times) => `${n} ${step}: ${times} von 100`,
+    bare: 'Die errechneten Längen lassen nichts übrig: dass etwa die Hälfte zu kurz gerät, ist zu erwarten.',
     askLonger: 'Wie viel länger schneiden?',
     seeking: 'Das Wenigste, das genügt, wird gesucht …',
     longer: (percent, short) =>

@@ -24,6 +24,7 @@ const RISK = 0.05
 export function Shortfall({ range, rows, isOld }: ShortfallProps) {
   const { ahead } = useWords()
   const stepAt = useStepAt(rows)
+  const isSolved = useDesk(({ worked }) => Object.keys(worked?.solved ?? {}).length > 0)
   const strokes = Math.round(range.short * STROKES)
   const inHundred = (share: number) => (100 * share).toFixed(share > 0 && share < 0.0095 ? 1 : 0)
   const times = new Map<string, number>()
@@ -62,6 +63,7 @@ export function Shortfall({ range, rows, isOld }: ShortfallProps) {
           )
         })}
       </ul>
+      {range.short > RISK && isSolved && <p className="note">{ahead.bare}</p>}
       {range.short > RISK && !isOld && <Longer rows={rows} inHundred={inHundred} />}
     </div>
   )

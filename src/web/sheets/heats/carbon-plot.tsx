@@ -26,7 +26,6 @@ interface Moment {
 export function CarbonPlot({ treated }: { readonly treated: Treated }) {
   const words = useWords()
   const trade = useTradeWord()
-  const language = useDesk((desk) => desk.language)
   const steels = useDesk((desk) => desk.declared?.steels) ?? []
   const night = useNight()
   const moments = momentsOf(treated)
@@ -35,11 +34,7 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
   const low = Math.floor(Math.min(...values) * 20 - 0.5) / 20
   const high = Math.ceil(Math.max(...values) * 20 + 0.5) / 20
   const y = scaleLinear([Math.max(0, low), high], [TALL, 0])
-  const percent = new Intl.NumberFormat(language, {
-    minimumFractionDigits: 2,
-    maximumFractionDigits: 2,
-  })
-  const say = (carbon: number) => `${percent.format(carbon)} %`
+  const say = (carbon: number) => `${carbon.toFixed(2)} %`
   const tones = tonesFor(steels)
   const colours = steelColours(night)
   const fill = (steel: string) => colours.css(tones(steel).bright)
@@ -92,7 +87,7 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
               </p>
               <p className="note soft">
                 {moment.step === undefined
-                  ? moment.states.map((s) => `${s.steel} ${percent.format(s.carbon)}`).join(', ')
+                  ? moment.states.map((s) => `${s.steel} ${s.carbon.toFixed(2)}`).join(', ')
                   : level}
               </p>
             </li>

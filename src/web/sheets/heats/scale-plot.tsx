@@ -30,7 +30,8 @@ export function ScalePlot({ heats }: { readonly heats: readonly HeatRecord[] }) 
   const most = Math.max(...burnt.map((b) => b.mass), 1e-9)
   const longest = Math.max(...burnt.map((b) => trade(b.row.title).length), 8)
   const left = Math.min(44 + longest * LETTER, Math.max(room * 0.5, 120))
-  const letters = Math.floor((left - 44) / LETTER)
+  // A hair more: the width of fourteen letters must hold fourteen.
+  const letters = Math.floor((left - 44) / LETTER + 1e-6)
   const x = scaleLinear([0, most], [0, Math.max(room - left - RIGHT, 24)])
   const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 0 })
   return (

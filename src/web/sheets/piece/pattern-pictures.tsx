@@ -6,7 +6,6 @@ import {
   paintCutting,
   secondEngine,
   useDesk,
-  useTradeWord,
   useWords,
   valueAt,
 } from '#desk'
@@ -33,7 +32,10 @@ export function PatternPictures() {
       const { ways, problems } = await secondEngine().ask({ ask: 'ways', job, pattern })
       if (useDesk.getState().history?.now !== job) return
       if (ways[0]) edit(ways[0].job)
-      else useDesk.setState({ notice: { words: words.piece.noWay(pattern), problems } })
+      else
+        useDesk.setState({
+          notice: { words: words.piece.noWay(words.piece.patternCalled(pattern)), problems },
+        })
     } finally {
       setAsked(undefined)
     }
@@ -67,13 +69,12 @@ interface PatternProps {
 
 function Pattern({ name, shows, chosen, busy, choose }: PatternProps) {
   const words = useWords()
-  const trade = useTradeWord()
   const job = patternJobs.get(name)
   return (
     <li>
       <button type="button" aria-pressed={chosen} aria-busy={busy} onClick={choose}>
         {job && <CuttingPicture name={name} job={job} />}
-        <span className="pattern-name">{capital(trade(name))}</span>
+        <span className="pattern-name">{capital(words.piece.patternCalled(name))}</span>
         <span className="note soft">{busy ? words.piece.planning : <Told text={shows} />}</span>
       </button>
     </li>

@@ -106,7 +106,7 @@ export const reading: Readonly<Record<string, string>> = {
     'Ein unbekanntes Feld fiele wortlos aus der Rechnung.',
   '{0} per inch': '{0} je Zoll',
   '{0} per mm': '{0} je mm',
-  '{0} mm pitch': '{0} mm Steigung',
+  '{0} mm pitch': '{0} mm je Umdrehung',
   '{0} turns': '{0} Umdrehungen',
   '{0} turn': '{0} Umdrehung',
   'a number from {0} to {1}': 'eine Zahl von {0} bis {1}',

@@ -23,7 +23,6 @@ export type {
   DeclaredSteel,
   DrawnBar,
   Foreseen,
-  Outcome,
   PieceDrawing,
   Row,
   Tried,
@@ -51,7 +50,7 @@ export {
   renameBar,
   stepsOf,
 } from './route-edits.ts'
-export { measurementAt, measurementsOf, withMeasured, withoutMeasured } from './measurements.ts'
+export { measurementAt, withMeasured, withoutMeasured } from './measurements.ts'
 export { type JobLine, type VersionLine, server } from './server.ts'
 export { useSaid, useTradeWord, useWords } from './use-words.ts'
 export { listenToWindows } from './windows.ts'

@@ -12,7 +12,7 @@ interface Place {
 /** Nothing measured is always the same nothing. */
 const NONE: readonly Measurement[] = []
 
-export function measurementsOf(job: Written | undefined): readonly Measurement[] {
+function measurementsOf(job: Written | undefined): readonly Measurement[] {
   const given = job?.measured
   return Array.isArray(given) ? (given as readonly Measurement[]) : NONE
 }

@@ -1,4 +1,5 @@
-import { type Outcome, useDesk, useWords } from '#desk'
+import { useDesk, useWords } from '#desk'
+import type { Outcome } from '#job'
 import { printQuantity } from '#units'
 import { useSay } from '../../../form/say.ts'
 

@@ -1,9 +1,9 @@
 import {
   edit,
   measurementAt,
-  measurementsOf,
   useDesk,
   useWords,
+  valueAt,
   withMeasured,
   withoutMeasured,
 } from '#desk'
@@ -26,11 +26,12 @@ export function MeasuredHere({ bar, index }: MeasuredHereProps) {
   const { ahead } = useWords()
   const place = { bar, index }
   const at = useDesk((desk) => measurementAt(desk.history?.now, { bar, index }))
-  const all = useDesk((desk) => measurementsOf(desk.history?.now))
+  const given = useDesk((desk) => valueAt(desk.history?.now, ['measured']))
   const parameters = useDesk((desk) => desk.declared?.measured)
   const problems = useDesk((desk) => desk.worked?.problems) ?? []
   const standing = useDesk((desk) => standingAt(desk.worked, bar, index))
   if (!parameters) return null
+  const all = Array.isArray(given) ? (given as readonly Readonly<Record<string, unknown>>[]) : []
   const found = all[at]
   const change = (by: (job: Readonly<Record<string, unknown>>) => typeof job, within?: string) => {
     const job = useDesk.getState().history?.now

@@ -2,8 +2,10 @@ import fc from 'fast-check'
 import { expect, it } from 'vitest'
 import { type Vector, VIEWS, toClip, turnAbout, windowOf } from './views.ts'
 
-const vector = (min: number, max: number) =>
-  fc.tuple(...[0, 1, 2].map(() => fc.double({ min, max, noNaN: true }))) as fc.Arbitrary<Vector>
+const vector = (min: number, max: number): fc.Arbitrary<Vector> => {
+  const number = fc.double({ min, max, noNaN: true })
+  return fc.tuple(number, number, number)
+}
 
 it('whatever of the metal is in the picture is in its window', () => {
   fc.assert(

@@ -30,8 +30,12 @@ export class CardPainter implements StagePainter {
   private moving = false
   private given?: WebGLSync
 
-  constructor(canvas: HTMLCanvasElement) {
+  private readonly rested: (by: StagePainter) => void
+
+  /** `rested`: told when a picture is drawn in full. */
+  constructor(canvas: HTMLCanvasElement, rested: (by: StagePainter) => void) {
     this.canvas = canvas
+    this.rested = rested
     this.scene = new SteelScene(canvas)
   }
 
@@ -78,7 +82,7 @@ export class CardPainter implements StagePainter {
     this.refining = !this.scene.refine()
     this.mark()
     if (this.refining) return this.again()
-    this.canvas.dataset.drawn = 'full'
+    this.rested(this)
   }
 
   private again(): void {

@@ -13,7 +13,7 @@ export class EnginePainter implements StagePainter {
   private steel?: LaidSteel
   private weights: Weights = []
 
-  constructor(canvas: HTMLCanvasElement, drawn: () => void) {
+  constructor(canvas: HTMLCanvasElement, rested: (by: StagePainter) => void) {
     this.canvas = canvas
     this.paper = canvas.getContext('2d')
     this.painter = new Painter(({ data, width, height, coarse }) => {
@@ -22,7 +22,7 @@ export class EnginePainter implements StagePainter {
       picture.getContext('2d')?.putImageData(new ImageData(data, width, height), 0, 0)
       this.paper.clearRect(0, 0, canvas.width, canvas.height)
       this.paper.drawImage(picture, 0, 0, canvas.width, canvas.height)
-      if (!coarse) drawn()
+      if (!coarse) rested(this)
     })
   }
 

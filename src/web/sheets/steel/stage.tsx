@@ -10,6 +10,8 @@ export type Tool = 'turn' | 'shift' | 'light'
 
 interface StageProps {
   readonly steel: LaidSteel | undefined
+  /** Whether other metal is on its way. */
+  readonly waits: boolean
   readonly weights: Weights
   readonly wanted: Wanted
   readonly tool: Tool
@@ -42,19 +44,26 @@ export function Stage(props: StageProps) {
         soon.current(true)
       }),
   )
+  const [laid, setLaid] = useState<LaidSteel>()
   const frames = useRef({ drawn: 0, timer: undefined as ReturnType<typeof setTimeout> | undefined })
+  /** Whether a picture is yet to be asked for. */
+  const due = useRef(false)
   const size = useRef({ width: 0, height: 0 })
   const ready = useRef(false)
+  const preparing = useRef(0)
 
   const draw = (moving: boolean) => {
     const { width, height } = size.current
-    if (!painter || !ready.current || width === 0) return
+    due.current = moving
+    if (!painter || !ready.current || preparing.current > 0 || width === 0) return
     painter.draw(camera.camera, latest.current.wanted, width, height, moving)
   }
   /** Draws in the next frame, quickly; in full once nothing has moved for a while. */
   const drawSoon = (moving: boolean) => {
     cancelAnimationFrame(frames.current.drawn)
     clearTimeout(frames.current.timer)
+    due.current = true
+    if (painter) painter.canvas.dataset.drawn = 'no'
     frames.current.drawn = requestAnimationFrame(() => draw(moving))
     if (moving) frames.current.timer = setTimeout(() => draw(false), SETTLED)
   }
@@ -76,15 +85,17 @@ export function Stage(props: StageProps) {
       setPainter(one)
       latest.current.onPainter(one, why)
     }
-    const byEngine = (why: 'none' | 'pretending' | 'failed') => {
-      const canvas = document.createElement('canvas')
-      lay(new EnginePainter(canvas, () => (canvas.dataset.drawn = 'full')), why)
+    const canvas = () => document.createElement('canvas')
+    const rested = (one: StagePainter) => {
+      if (!due.current) one.canvas.dataset.drawn = 'full'
     }
+    const byEngine = (why: 'none' | 'pretending' | 'failed') =>
+      lay(new EnginePainter(canvas(), rested), why)
     const byCard = async () => {
-      if (!document.createElement('canvas').getContext('webgl2')) return byEngine('none')
+      if (!canvas().getContext('webgl2')) return byEngine('none')
       try {
         const { CardPainter } = await import('./card-painter.ts')
-        const card = new CardPainter(document.createElement('canvas'))
+        const card = new CardPainter(canvas(), rested)
         if (!card.isPretending || insist) return lay(card)
         card.dispose()
         byEngine('pretending')
@@ -107,6 +118,8 @@ export function Stage(props: StageProps) {
     // Laid for the other kind of painter: what is asked for comes next.
     if (!(painter.by === 'card' ? steel.facets : steel.mesh)) return
     let stale = false
+    // What is asked for meanwhile would be drawn of other metal.
+    ready.current = false
     painter.canvas.dataset.drawn = 'no'
     painter
       .lay(steel, weights)
@@ -114,6 +127,7 @@ export function Stage(props: StageProps) {
       .then(() => {
         if (stale) return
         ready.current = true
+        setLaid(steel)
         camera.setBox(steel)
         soon.current(false)
       })
@@ -127,10 +141,14 @@ export function Stage(props: StageProps) {
   useEffect(() => {
     // Some overlays need a program of their own, made when first asked for.
     if (!painter || !ready.current) return
+    preparing.current++
     painter
       .prepare(mode)
-      .then(() => soon.current(false))
       .catch(() => setRefused(true))
+      .finally(() => {
+        preparing.current--
+        soon.current(false)
+      })
   }, [mode, painter])
 
   useEffect(() => soon.current(false), [wanted, painter])
@@ -153,6 +171,7 @@ export function Stage(props: StageProps) {
       ref={place}
       className={`stage ${props.tool}`}
       role="application"
+      aria-busy={props.waits || laid !== steel}
       aria-roledescription={words.steelSheet.stageRole}
       aria-label={props.label}
       tabIndex={0}

@@ -55,7 +55,7 @@ export function SteelPage() {
   const [cut, setCut] = useState<{ axis: CutAxis; share: number }>({ axis: 'none', share: 0.5 })
   const [seen, setSeen] = useState({ pixel: 1e-4, view: undefined as ViewName | undefined })
   const camera = useRef<StageCamera>(undefined)
-  const steel = useSteel(place, painter?.by.by === 'engine' ? 'mesh' : 'facets')
+  const { steel, waits } = useSteel(place, painter?.by.by === 'engine' ? 'mesh' : 'facets')
   const { treated } = useTreated()
   const weights = useMemo(() => (steel ? weightsOf(steel, treated) : []), [steel, treated])
   const scale = useMemo(
@@ -115,6 +115,7 @@ export function SteelPage() {
         </SheetHead>
         <Stage
           steel={steel}
+          waits={waits}
           weights={weights}
           wanted={wanted}
           tool={tool}

@@ -21,7 +21,14 @@ export default defineConfig({
       {
         extends: true,
         // One browser at a time: two would starve each other of the processor and time out.
-        test: { name: 'browser', include: browser, fileParallelism: false },
+        // What they wait for is work, on whatever machine; single waits give up sooner and say for what.
+        test: {
+          name: 'browser',
+          include: browser,
+          fileParallelism: false,
+          testTimeout: 240_000,
+          hookTimeout: 120_000,
+        },
       },
     ],
   },

@@ -227,7 +227,7 @@ describe('shader text in a real browser', () => {
       }
       expect(off, `${kind.name} ${example.warp.form}`).toBeLessThanOrEqual(kind.branches ? 1 : 0)
     })
-  }, 30_000)
+  })
 
   it('reads the same steel as double precision at 99.995 % of points, 300 layers', async () => {
     const back = (f: number) => draw({ length: f, width: f ** -0.5, height: f ** -0.5 })
@@ -262,5 +262,5 @@ describe('shader text in a real browser', () => {
     exact.forEach((layer, i) => (same += result![4 * i] === layer ? 1 : 0))
     expect(new Set(exact).size).toBe(25)
     expect(same / exact.length).toBeGreaterThanOrEqual(0.99995)
-  }, 30_000)
+  })
 })

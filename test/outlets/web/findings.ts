@@ -13,15 +13,19 @@ interface Violation {
   readonly nodes: readonly { readonly html: string; readonly failureSummary?: string }[]
 }
 
-/** Serious and critical findings of the accessibility checker, in words. */
-export async function findings(page: Page): Promise<string[]> {
-  const violations = await page.evaluate(async (source) => {
-    new Function(source)()
-    const { axe } = window as unknown as {
-      axe: { run(): Promise<{ violations: readonly Violation[] }> }
-    }
-    return (await axe.run()).violations
-  }, axeSource)
+interface Checker {
+  run(options: object): Promise<{ readonly violations: readonly Violation[] }>
+}
+
+/** Serious and critical findings of the accessibility checker, in words; by some of its rules, or by all. */
+export async function findings(page: Page, rules?: readonly string[]): Promise<string[]> {
+  const isThere = await page.evaluate(() => 'axe' in window)
+  if (!isThere) await page.evaluate(axeSource)
+  const violations = await page.evaluate(async (only) => {
+    const { axe } = window as unknown as { axe: Checker }
+    const found = await axe.run({ resultTypes: ['violations'], ...(only && { runOnly: only }) })
+    return found.violations
+  }, rules)
   return violations
     .filter(({ impact }) => impact === 'serious' || impact === 'critical')
     .flatMap(({ id, nodes }) =>

@@ -4,7 +4,7 @@ import { type OpenApp, eventually, fieldAt, kept, openApp, settled, type } from 
 let app: OpenApp
 beforeAll(async () => {
   app = await openApp()
-}, 60_000)
+})
 afterAll(async () => {
   await app.close()
 })
@@ -48,7 +48,7 @@ describe('nothing is lost', () => {
   })
 
   it('while a job is fetched no other stands under its address, and one that comes late stays away', async () => {
-    const page = await app.open('/builders-plate/route', { serviceWorkers: 'block' })
+    const page = await app.open('/builders-plate/route')
     await page.locator('.step').first().waitFor()
     const { promise: held, resolve: release } = Promise.withResolvers<void>()
     await page.route('**/api/jobs/rigging-knife', async (route) => {
@@ -75,7 +75,7 @@ describe('nothing is lost', () => {
   })
 
   it('opens again with the network gone, and saves when it is back', async () => {
-    const page = await app.open('/galley-knife/route')
+    const page = await app.open('/galley-knife/route', { serviceWorkers: 'allow' })
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready
     })
@@ -94,7 +94,7 @@ describe('nothing is lost', () => {
     await settled(page)
     expect((await kept(app, 'galley-knife')).name).toBe('Galley knife, thought of at sea')
     await page.context().close()
-  }, 40_000)
+  })
 
   it('two windows on one job agree, of one browser at once, of two as they save', async () => {
     const one = await app.open('/builders-plate/piece')
@@ -135,7 +135,7 @@ describe('nothing is lost', () => {
     await eventually(() => fieldAt(there, 'name').inputValue()).toBe('Sword, from here')
     await here.context().close()
     await there.context().close()
-  }, 40_000)
+  })
 
   it('versions can be restored; samples come back; what is put away can be put back', async () => {
     const page = await app.open('/builders-plate/piece')

@@ -8,6 +8,9 @@ import { type Serving, serve } from '#server'
 
 const at = (path: string) => fileURLToPath(new URL(`../../../${path}`, import.meta.url))
 
+/** A machine with other work to do takes its time; what never comes is told soon enough. */
+const PATIENCE = 30_000
+
 /** The real app: a real server on a folder of its own, a real browser. */
 export interface OpenApp {
   readonly server: Serving
@@ -65,10 +68,12 @@ async function openPage(
   const context = await browser.newContext({
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
+    // Every new person would fetch the whole app for later; only what is tested with the network gone needs that.
+    serviceWorkers: 'block',
     ...options,
   })
   const page = await context.newPage()
-  page.setDefaultTimeout(10_000)
+  page.setDefaultTimeout(PATIENCE)
   page.on('pageerror', (fault) => faults.push(String(fault.stack)))
   page.on('console', (message) => {
     if (message.type() === 'error') faults.push(message.text())
@@ -114,7 +119,7 @@ export async function type(page: Page, place: string, text: string): Promise<voi
 
 /** Waits for something to become so; a busy machine takes its time. */
 export function eventually<T>(look: () => T) {
-  return expect.poll(look, { timeout: 10_000 })
+  return expect.poll(look, { timeout: PATIENCE })
 }
 
 /** The job as the server has it. */

@@ -6,7 +6,7 @@ import { type OpenApp, eventually, fieldAt, kept, openApp, settled, type } from 
 let app: OpenApp
 beforeAll(async () => {
   app = await openApp()
-}, 60_000)
+})
 afterAll(async () => {
   await app.close()
 })
@@ -115,7 +115,7 @@ describe('planning', () => {
       bars: { bar: wanted.bars.knife },
     })
     await page.context().close()
-  }, 60_000)
+  })
 
   it('fifty changes are undone one by one and done again', async () => {
     const page = await app.open('/galley-knife/piece')
@@ -137,7 +137,7 @@ describe('planning', () => {
     await settled(page)
     expect((await kept(app, 'galley-knife')).name).toBe('Galley knife 50')
     await page.context().close()
-  }, 40_000)
+  })
 
   it('a broken job file says what is wrong and harms nothing; a faulty one opens with its faults', async () => {
     const page = await app.open('/builders-plate/route')
@@ -239,5 +239,5 @@ describe('planning', () => {
     const read = readJob(JSON.stringify(taken))
     expect(read.ok && computeJob(read.ok).problems).toBeUndefined()
     await page.context().close()
-  }, 40_000)
+  })
 })

@@ -7,15 +7,17 @@ import { type OpenApp, eventually, openApp, picture, softwareCard } from './open
 let app: OpenApp
 beforeAll(async () => {
   app = await openApp(softwareCard)
-}, 60_000)
+})
 afterAll(async () => {
   await app?.close()
 })
 
-/** Waits until the metal is drawn in full. */
+/** Waits until the metal asked for is drawn in full. */
 async function drawn(page: Page, by: 'card' | 'engine'): Promise<void> {
-  const canvas = page.locator(`.stage canvas[data-by="${by}"][data-drawn="full"]`)
-  await canvas.waitFor({ timeout: 90_000 })
+  const canvas = page.locator(
+    `.stage[aria-busy="false"] canvas[data-by="${by}"][data-drawn="full"]`,
+  )
+  await canvas.waitFor({ timeout: 120_000 })
 }
 
 /** Share of the stage that is metal, and how light the metal is on the whole. */
@@ -58,7 +60,7 @@ describe('the steel', () => {
       page.getByRole('button', { name: 'Back', exact: true }).getAttribute('aria-pressed'),
     ).toBe('true')
     await page.context().close()
-  }, 90_000)
+  })
 
   it('is turned, cut, ground and followed through the route on a card', async () => {
     const page = await app.open('/rigging-knife/steel', {
@@ -66,51 +68,51 @@ describe('the steel', () => {
       colorScheme: 'dark',
       reducedMotion: 'reduce',
       // The processor plays the card: a small picture is soon drawn.
-      viewport: { width: 1010, height: 640 },
+      viewport: { width: 1010, height: 480 },
     })
     await page.getByRole('button', { name: 'Use it all the same' }).click()
-    await drawn(page, 'card')
+    await page.locator('.stage canvas[data-by="card"]').waitFor()
     const press = (name: string) => page.getByRole('button', { name, exact: true }).click()
-    /** The picture after it has begun anew and come to rest. */
-    const settled = async () => {
-      await page.waitForTimeout(300)
+    const atRest = async () => {
       await drawn(page, 'card')
       return look(page)
     }
     await press('Face')
-    const face = await settled()
+    const face = await atRest()
     expect(face.metal).toBeGreaterThan(0.1)
     await page.locator('.stage').focus()
     for (let i = 0; i < 6; i++) await page.keyboard.press('ArrowUp')
-    expect((await settled()).metal).toBeLessThan(0.95 * face.metal)
+    expect((await atRest()).metal).toBeLessThan(0.95 * face.metal)
     await picture(page, 'steel-card-dark')
     // Half the blade cut away shows less of it, its section turned to the eye.
     await press('across')
-    expect((await settled()).metal).toBeLessThan(0.9 * face.metal)
+    expect((await atRest()).metal).toBeLessThan(0.9 * face.metal)
     await picture(page, 'steel-section-dark')
     expect(await findings(page)).toEqual([])
-    await press('none')
-    for (const shown of ['layer thickness', 'strain', 'carbon', 'hardness', 'which bar']) {
+    for (const shown of ['layer thickness', 'carbon', 'hardness', 'which bar', 'strain']) {
       await press(shown)
       await page.locator('.legend').waitFor()
     }
+    await atRest()
+    await picture(page, 'steel-strain-dark')
+    await press('none')
     await press('etched')
     const route = page.getByLabel('Through the route')
     await route.fill('4')
     await page.getByText('5 restack').waitFor()
-    await settled()
+    await atRest()
     await picture(page, 'steel-step-dark')
     const saved = page.waitForEvent('download')
     await press('Save the picture')
     expect((await saved).suggestedFilename()).toBe('rigging-knife-for-the-kittiwake-ladder.png')
     await page.context().close()
-  }, 180_000)
+  })
 })
 
 describe('the heats', () => {
   it('are drawn, told as tables and saved as files', async () => {
     const page = await app.open('/presentation-sword/heats', { bypassCSP: true })
-    await page.getByRole('heading', { name: 'Hardening window' }).waitFor({ timeout: 30_000 })
+    await page.getByRole('heading', { name: 'Hardening window' }).waitFor()
     await picture(page, 'heats-sword-light', true)
     await page.locator('.temperature summary').click()
     const saved = page.waitForEvent('download')
@@ -126,5 +128,5 @@ describe('the heats', () => {
     expect(Math.max(...means)).toBeLessThan(1300)
     expect(await findings(page)).toEqual([])
     await page.context().close()
-  }, 90_000)
+  })
 })

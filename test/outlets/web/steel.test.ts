@@ -52,7 +52,7 @@ beforeAll(async () => {
   })
   await page.goto('http://scene.test/against-engine.html')
   await page.waitForFunction('window.measure')
-}, 120_000)
+})
 afterAll(async () => {
   await browser?.close()
   rmSync(folder, { recursive: true, force: true })
@@ -83,15 +83,11 @@ const faces: readonly (readonly [string, Asked])[] = [
 })
 
 describe('the card draws what the engine draws', () => {
-  it.each(faces)(
-    '%s',
-    async (_name, asked) => {
-      const found = await measured(asked)
-      expect(found.pixels).toBeGreaterThan(300)
-      if (found.resolved > 200) expect(found.within).toBeGreaterThanOrEqual(0.995)
-      if (found.fine > 200) expect(Math.abs(found.byCard - found.byEngine)).toBeLessThan(0.002)
-      expect(found.look).toBeLessThan(1)
-    },
-    240_000,
-  )
+  it.each(faces)('%s', async (_name, asked) => {
+    const found = await measured(asked)
+    expect(found.pixels).toBeGreaterThan(300)
+    if (found.resolved > 200) expect(found.within).toBeGreaterThanOrEqual(0.995)
+    if (found.fine > 200) expect(Math.abs(found.byCard - found.byEngine)).toBeLessThan(0.002)
+    expect(found.look).toBeLessThan(1)
+  })
 })

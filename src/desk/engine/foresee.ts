@@ -34,7 +34,9 @@ export function foresee(written: Written, { signal, onProgress }: Long): Foresee
     onProgress?.(from, MAKINGS)
     parts.push(draw.ok({ from, count: AT_A_TIME }))
   }
-  const computed = computeJob(job.ok, { signal })
+  // As the makings are: from the first cut on, whatever was measured since.
+  const route = { ...job.ok.route, measured: [] }
+  const computed = computeJob({ ...job.ok, route }, { signal })
   if (!computed.ok) return { hardness: [], problems: computed.problems }
   const { totals } = cardSteps(computed.ok)
   return {

@@ -237,7 +237,8 @@ export const german: Catalogue = {
   ways: {
     title: 'Andere Wege',
     looking: 'Andere Wege werden gesucht …',
-    considered: (n) => `${n.toLocaleString('en').replaceAll(',', '\u2009')} Wege angesehen; die besten Mittelwege:`,
+    considered: (n) =>
+      `${n.toLocaleString('en').replaceAll(',', '\u2009')} Wege angesehen; die besten Mittelwege:`,
     asWritten: 'wie geschrieben',
     take: 'Diesen Weg nehmen',
     layers: (n) => plural(n, 'Lage', 'Lagen'),

@@ -104,7 +104,8 @@ async function timeEdits(job: string, place: string, values: readonly string[]):
 function oneEdit(page: Page, place: string, value: string): Promise<number> {
   return page.evaluate(
     ([where, text]) =>
-      new Promise<number>((resolve) => {
+      new Promise<number>((resolve, reject) => {
+        setTimeout(() => reject(new Error(`the card never showed ${text}`)), 60_000)
         const field = document.querySelector<HTMLInputElement>(`[data-place="${where}"] input`)
         const set = Object.getOwnPropertyDescriptor(HTMLInputElement.prototype, 'value')?.set
         const shown = document.documentElement
@@ -156,7 +157,8 @@ async function timePictures(job: string): Promise<void> {
 function onePicture(page: Page, key: 'z' | 'y'): Promise<readonly [number, number]> {
   return page.locator('.stage canvas').evaluate(
     (stage, pressed) =>
-      new Promise<readonly [number, number]>((resolve) => {
+      new Promise<readonly [number, number]>((resolve, reject) => {
+        setTimeout(() => reject(new Error('the card drew nothing')), 60_000)
         const canvas = stage as HTMLCanvasElement
         const since = performance.now()
         let laid = false

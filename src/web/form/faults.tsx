@@ -3,8 +3,6 @@ import { barNames, edit, pathOf, useDesk, useSaid, useWords, withValue } from '#
 import { Measure } from './measure.tsx'
 import { Told } from './told.tsx'
 
-export { sentence } from './told.tsx'
-
 /** Cannot be: a solid mark. */
 export function WrongMark() {
   return (

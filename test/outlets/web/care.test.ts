@@ -164,7 +164,18 @@ describe('care', () => {
     expect(await kept(app, 'builders-plate')).toMatchObject({
       bars: { plate: { 0: { sheets: { 0: { thickness: '1/8 in' } } } } },
     })
-    await picture(page, 'route-german')
+    for (const [name, path, ready] of screens) {
+      await page.goto(app.server.address + path)
+      await page.locator(ready).first().waitFor()
+      if (name === 'jobs') await page.getByRole('button', { name: 'Aufträge', exact: true }).click()
+      await picture(page, `${name}-german`)
+      // What has no German says so to screen readers: nothing may, but the language's own name.
+      const foreign = page.locator('[lang="en"]:not(option)')
+      expect(await foreign.allInnerTexts(), name).toEqual([])
+    }
+    // And what the engine says on a step is there, in German.
+    await page.goto(app.server.address + '/builders-plate/route/plate/5')
+    await page.getByText('Den Stab in gleiche Stücke schneiden').waitFor()
     await page.context().close()
   })
 

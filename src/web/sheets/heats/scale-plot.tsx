@@ -2,6 +2,7 @@ import { scaleLinear } from 'd3-scale'
 import { type Row, useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord } from '#job'
 import { useRoom } from '../../drawing/use-room.ts'
+import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
 
@@ -33,7 +34,7 @@ export function ScalePlot({ heats }: { readonly heats: readonly HeatRecord[] }) 
   // A hair more: the width of fourteen letters must hold fourteen.
   const letters = Math.floor((left - 44) / LETTER + 1e-6)
   const x = scaleLinear([0, most], [0, Math.max(room - left - RIGHT, 24)])
-  const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 0 })
+  const percent = numberIn(language, { style: 'percent', maximumFractionDigits: 0 })
   return (
     <section className="scale-plot" aria-labelledby="heats-scale">
       <div className="plot-head">
@@ -83,7 +84,7 @@ export function ScalePlot({ heats }: { readonly heats: readonly HeatRecord[] }) 
         <b>{words.heatsSheet.scaleInAll(say.mass(whole))}</b>
         {shown?.totals && (
           <span className="note soft">
-            {words.heatsSheet.ofRack(percent.format(whole / shown.totals.stackMass))}
+            {words.heatsSheet.ofRack(percent(whole / shown.totals.stackMass))}
           </span>
         )}
       </p>

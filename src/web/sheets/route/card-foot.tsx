@@ -1,4 +1,5 @@
 import { type StepPlace, useDesk, useWords } from '#desk'
+import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
 
 /** The foot of the card: from the rack to the etched piece. */
@@ -10,7 +11,7 @@ export function CardFoot({ adding }: { readonly adding: (place: StepPlace) => vo
   const language = useDesk((desk) => desk.language)
   const shown = worked?.sound ? worked : sound
   const totals = shown?.totals
-  const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 0 })
+  const percent = numberIn(language, { style: 'percent', maximumFractionDigits: 0 })
   return (
     <>
       {totals && (
@@ -19,7 +20,7 @@ export function CardFoot({ adding }: { readonly adding: (place: StepPlace) => vo
           <span>
             {say.mass(totals.stackMass)} → {say.mass(totals.finishedMass)}
           </span>
-          <span className="note">{words.route.stays(percent.format(totals.yield))}</span>
+          <span className="note">{words.route.stays(percent(totals.yield))}</span>
           <b>
             {words.route.totalHeats(totals.heats)}
             {totals.tempers > 0 && `, ${words.route.totalTempers(totals.tempers)}`}

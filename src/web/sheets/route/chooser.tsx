@@ -9,10 +9,12 @@ import {
   newStep,
   stepsOf,
   useDesk,
+  useSaid,
   useTradeWord,
   useWords,
 } from '#desk'
 import { capital } from '../../form/measure.tsx'
+import { Told } from '../../form/told.tsx'
 
 /** What can be done next, found by typing; arrows and Enter choose. */
 export function Chooser({
@@ -24,6 +26,7 @@ export function Chooser({
 }) {
   const words = useWords()
   const trade = useTradeWord()
+  const said = useSaid()
   const id = useId()
   const declared = useDesk((desk) => desk.declared)
   const [sought, setSought] = useState('')
@@ -39,7 +42,8 @@ export function Chooser({
       const names = [o.name, trade(o.name).toLowerCase()]
       if (names.some((name) => name.startsWith(word))) return 0
       if (names.some((name) => name.includes(word))) return 1
-      return o.summary.toLowerCase().includes(word) ? 2 : 3
+      const summaries = [o.summary, said(o.summary).text]
+      return summaries.some((s) => s.toLowerCase().includes(word)) ? 2 : 3
     }
     return (declared?.operations ?? [])
       .filter(fits)
@@ -47,7 +51,7 @@ export function Chooser({
       .filter(({ rank }) => rank < 3)
       .sort((a, b) => a.rank - b.rank || a.i - b.i)
       .map(({ o }) => o)
-  }, [declared, place.index, sought, trade])
+  }, [declared, place.index, sought, said, trade])
   useEffect(() => {
     list.current?.children[at]?.scrollIntoView({ block: 'nearest' })
   }, [at])
@@ -107,8 +111,8 @@ export function Chooser({
             onClick={() => choose(operation)}
           >
             <b>{capital(trade(operation.name))}</b>
-            <span className="note soft" lang="en">
-              {operation.summary}
+            <span className="note soft">
+              <Told text={operation.summary} />
             </span>
           </li>
         ))}

@@ -18,11 +18,12 @@ import { BarDrawing } from '../../drawing/bar-drawing.tsx'
 import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
 import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
 import { scaleToFit } from '../../drawing/scale.ts'
-import { CautionMark, Faults, sentence } from '../../form/faults.tsx'
+import { CautionMark, Faults } from '../../form/faults.tsx'
 import { Field } from '../../form/field.tsx'
 import { Fields } from '../../form/fields.tsx'
 import { Measure } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
+import { Told } from '../../form/told.tsx'
 import type { CardRow } from './card-rows.ts'
 import { Folded } from './folded.tsx'
 
@@ -58,9 +59,7 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
   }
   return (
     <div className="open-step" role="group" aria-label={name}>
-      <p className="note soft" lang="en">
-        {operation?.summary}
-      </p>
+      <p className="note soft">{operation && <Told text={operation.summary} />}</p>
       {row && <BeforeAndAfter row={row} />}
       <div className="fields">
         {operation && (
@@ -73,7 +72,8 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
         )}
         {operation && shown.length === 0 && <p className="note soft">{words.route.nothingAsked}</p>}
         <Field
-          parameter={{ ...noteParameter, help: words.route.notePlace }}
+          parameter={noteParameter}
+          help={words.route.notePlace}
           label={words.route.note}
           path={[...path, 'note']}
           value={step.note}
@@ -197,19 +197,36 @@ function RowNotes({ row }: { readonly row: Row }) {
           </p>
         ))}
       {row.notes.map((note) => (
-        <p key={note} lang="en">
-          <Measure text={sentence(note)} />
+        <p key={note}>
+          <Told text={note} whole />
         </p>
       ))}
       {row.warnings.map((w) => (
-        <p key={w.what} lang="en">
-          <CautionMark /> <b>{sentence(w.what)}</b> {sentence(w.why)} {words.errors.try}:{' '}
-          {w.try.join('; ')}.
+        <p key={w.what}>
+          <CautionMark />{' '}
+          <b>
+            <Told text={w.what} whole />
+          </b>{' '}
+          <Told text={w.why} whole /> {words.errors.try}:{' '}
+          {w.try.map((cure, i) => (
+            <span key={cure}>
+              {i > 0 && '; '}
+              <Told text={cure} />
+            </span>
+          ))}
+          .
         </p>
       ))}
       {row.cautions.map((c) => (
-        <p key={c.name} lang="en">
-          <CautionMark /> <b>{c.danger}</b> {c.care} <span className="soft">({c.restsOn})</span>
+        <p key={c.name}>
+          <CautionMark />{' '}
+          <b>
+            <Told text={c.danger} />
+          </b>{' '}
+          <Told text={c.care} />{' '}
+          <span className="soft">
+            (<Told text={c.restsOn} />)
+          </span>
         </p>
       ))}
     </div>

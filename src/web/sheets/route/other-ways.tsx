@@ -1,9 +1,11 @@
 import { useEffect, useState } from 'react'
 import { type Way, type Ways, edit, secondEngine, useDesk, useWords } from '#desk'
 import { printQuantity } from '#units'
-import { Faults, sentence } from '../../form/faults.tsx'
+import { Faults } from '../../form/faults.tsx'
 import { Measure } from '../../form/measure.tsx'
+import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
+import { Tolds } from '../../form/told.tsx'
 
 /** What else could be done: the planner's ways beside the one written, to be compared and taken. */
 export function OtherWays() {
@@ -53,23 +55,23 @@ function WayLine({ way }: { readonly way: Way }) {
   const words = useWords()
   const say = useSay()
   const language = useDesk((desk) => desk.language)
-  const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 0 })
+  const percent = numberIn(language, { style: 'percent', maximumFractionDigits: 0 })
   const { figures } = way
   return (
     <li>
-      <p lang="en">
+      <p>
         <b>
           <Measure text={way.name} />
         </b>
       </p>
       <p className="note">
         {words.route.totalHeats(figures.heats)}, {words.ways.layers(figures.layers)},{' '}
-        {words.route.stays(percent.format(figures.yield))},{' '}
+        {words.route.stays(percent(figures.yield))},{' '}
         {words.ways.hands(printQuantity(figures.hands, 'time'))}
         {figures.lines !== undefined && `, ${say.lines(figures.lines)}`}
       </p>
-      <p className="note soft" lang="en">
-        {way.reasons.map((reason) => sentence(reason)).join(' ')}
+      <p className="note soft">
+        <Tolds texts={way.reasons} />
       </p>
       {way.asWritten ? (
         <p className="note">

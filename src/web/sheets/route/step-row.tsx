@@ -9,15 +9,17 @@ import {
   removeStep,
   stepsOf,
   useDesk,
+  useSaid,
   useTradeWord,
   useWords,
 } from '#desk'
 import { BarDrawing } from '../../drawing/bar-drawing.tsx'
 import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
 import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
-import { CautionMark, WrongMark, sentence } from '../../form/faults.tsx'
+import { CautionMark, WrongMark } from '../../form/faults.tsx'
 import { Measure, capital } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
+import { Told, Tolds } from '../../form/told.tsx'
 import type { CardRow } from './card-rows.ts'
 import type { Lane } from './lanes.ts'
 import { OpenStep } from './open-step.tsx'
@@ -59,6 +61,7 @@ export const StepRow = memo(OneStep, (a, b) => {
 function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps) {
   const words = useWords()
   const trade = useTradeWord()
+  const tell = useSaid()
   const declared = useDesk((desk) => desk.declared)
   const units = useDesk((desk) => desk.units)
   const { row, bar, index, number, step } = card
@@ -78,6 +81,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
     ? stepWords(step, operation.parameters, {
         units,
         word: trade,
+        told: (text) => tell(text).text,
         solved: (key) => new Map(JSON.parse(solved) as [string, number][]).get(`${place}.${key}`),
       })
     : declared && words.route.unknown(String(step.do))
@@ -137,13 +141,15 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
         </Suspense>
       )}
       {row && row.warnings.length > 0 && !open && (
-        <p className="warning note" lang="en">
-          {row.warnings.map((w) => sentence(w.what)).join(' ')}
+        <p className="warning note">
+          <Tolds texts={row.warnings.map((w) => w.what)} />
         </p>
       )}
       {own.length > 0 && !open && (
-        <p className="warning note" lang="en">
-          <b>{sentence(own[0].what)}</b>
+        <p className="warning note">
+          <b>
+            <Told text={own[0].what} whole />
+          </b>
         </p>
       )}
       <PrintedCautions row={row} told={card.told} />
@@ -194,9 +200,9 @@ function Account({ row, ratios }: { readonly row: Row; readonly ratios: Ratios }
       <span className="heats">
         <HeatWords row={row} />
       </span>
-      <span className="lost note soft" lang="en">
+      <span className="lost note soft">
         {[
-          ...row.losses.map((l) => `${l.cause} ${mass(l.mass)}`),
+          ...row.losses.map((l) => `${words.route.lost(l.cause)} ${mass(l.mass)}`),
           ...row.setAside.map((b) => words.route.aside(mass(b.mass))),
         ].join(', ')}
       </span>
@@ -231,16 +237,20 @@ function degrees(text: string): string {
 
 /** A mark in the margin: ink where something is to be minded here first, soft where it is as before. */
 function RowMark({ row }: { readonly row?: Row }) {
+  const said = useSaid()
+  const trade = useTradeWord()
   if (!row) return null
-  if (row.warnings.length > 0)
+  if (row.warnings.length > 0) {
+    const warnings = row.warnings.map((w) => said(w.what).text).join('; ')
     return (
-      <span title={row.warnings.map((w) => w.what).join('; ')}>
+      <span title={warnings}>
         <CautionMark />
-        <span className="hidden">{row.warnings.map((w) => w.what).join('; ')}</span>
+        <span className="hidden">{warnings}</span>
       </span>
     )
+  }
   if (row.cautions.length === 0) return null
-  const names = row.cautions.map((c) => c.name).join(', ')
+  const names = row.cautions.map((c) => trade(c.name)).join(', ')
   return (
     <span className="soft" title={names}>
       <CautionMark />
@@ -252,14 +262,16 @@ function RowMark({ row }: { readonly row?: Row }) {
 /** On paper every caution stands with its step: in full the first time, by its name after that. */
 function PrintedCautions({ row, told }: { readonly row?: Row; readonly told: readonly string[] }) {
   const words = useWords()
+  const trade = useTradeWord()
   if (!row || row.cautions.length === 0) return null
   const [again, first] = [true, false].map((known) =>
     row.cautions.filter(({ name }) => told.includes(name) === known),
   )
   return (
-    <p className="printed note" lang="en">
-      {first.map((c) => `${c.danger} ${c.care}`).join(' ')}
-      {again.length > 0 && ` ${words.route.asAbove(again.map(({ name }) => name).join(', '))}`}
+    <p className="printed note">
+      <Tolds texts={first.flatMap((c) => [c.danger, c.care])} />
+      {again.length > 0 &&
+        ` ${words.route.asAbove(again.map(({ name }) => trade(name)).join(', '))}`}
     </p>
   )
 }

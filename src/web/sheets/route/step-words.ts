@@ -7,6 +7,8 @@ import { express } from '../../form/measure.tsx'
 interface Saying {
   readonly units: UnitSystem
   readonly word: (word: string) => string
+  /** Says a size in the language chosen: `25 mm pitch`. */
+  readonly told: (size: string) => string
   readonly solved: (name: string) => number | undefined
 }
 
@@ -29,9 +31,11 @@ export function stepWords(step: WrittenStep, parameters: Parameters, saying: Say
 
 function valueWords(p: Parameter, value: unknown, saying: Saying, name: string): string {
   if (p.form === 'quantity') {
-    if (value !== LEFT_FREE) return express(String(value), p.of, saying.units)
+    if (value !== LEFT_FREE) return saying.told(express(String(value), p.of, saying.units))
     const solved = saying.solved(name)
-    return solved === undefined ? '?' : printQuantity(solved, p.of, { system: saying.units })
+    return solved === undefined
+      ? '?'
+      : saying.told(printQuantity(solved, p.of, { system: saying.units }))
   }
   if (p.form === 'choice') return saying.word(String(value))
   if (p.form === 'flag') return value === true ? saying.word(name) : ''

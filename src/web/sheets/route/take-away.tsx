@@ -2,7 +2,9 @@ import { lazy } from 'react'
 import { useDesk, useWords } from '#desk'
 import { CautionMark } from '../../form/faults.tsx'
 import { Measure } from '../../form/measure.tsx'
+import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
+import { Told } from '../../form/told.tsx'
 import { FacePicture } from '../../drawing/face-picture.tsx'
 import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import type { CardRow } from './card-rows.ts'
@@ -23,7 +25,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
   const sound = useDesk((desk) => desk.sound)
   const units = useDesk((desk) => desk.units)
   const shown = worked?.sound ? worked : sound
-  const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 1 })
+  const percent = numberIn(language, { style: 'percent', maximumFractionDigits: 1 })
   const { totals, lines } = shown ?? {}
   const taken = rows.flatMap(({ row }) => row?.taken ?? [])
   return (
@@ -96,7 +98,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
                 <SteelSwatch steel={steel} />
                 <span>{steel}</span>
                 <span className="note soft" />
-                <span>{percent.format(share)}</span>
+                <span>{percent(share)}</span>
               </li>
             ))}
           </ul>
@@ -115,8 +117,8 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
       <OtherWays />
       <Cautions rows={rows} />
       {shown && (
-        <p className="note soft defer" lang="en">
-          {shown.cautionsDefer}
+        <p className="note soft defer">
+          <Told text={shown.cautionsDefer} />
         </p>
       )}
     </aside>
@@ -136,14 +138,17 @@ function Cautions({ rows }: { readonly rows: readonly CardRow[] }) {
   return (
     <section className="cautions">
       <h3>{words.take.cautions}</h3>
-      <dl className="note" lang="en">
+      <dl className="note">
         {[...found].map(([name, { danger, care, steps }]) => (
           <div key={name}>
             <dt>
               <CautionMark /> {ranges(steps)}
             </dt>
             <dd>
-              <b>{danger}</b> {care}
+              <b>
+                <Told text={danger} />
+              </b>{' '}
+              <Told text={care} />
             </dd>
           </div>
         ))}

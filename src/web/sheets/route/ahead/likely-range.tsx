@@ -1,6 +1,7 @@
 import { type Asking, type Foreseen, type Written, secondEngine, useDesk, useWords } from '#desk'
 import { Faults } from '../../../form/faults.tsx'
 import { Measure } from '../../../form/measure.tsx'
+import { numberIn } from '../../../form/number-in.ts'
 import { useSay } from '../../../form/say.ts'
 import type { CardRow } from '../card-rows.ts'
 import { Shortfall } from './shortfall.tsx'
@@ -49,7 +50,7 @@ function Bands({ foreseen }: { readonly foreseen: Foreseen }) {
   const language = useDesk((desk) => desk.language)
   const bars = barsOf(foreseen, ahead, say)
   const reach = reachOf(bars)
-  const percent = new Intl.NumberFormat(language, {
+  const percent = numberIn(language, {
     style: 'percent',
     signDisplay: 'exceptZero',
     maximumFractionDigits: 1,
@@ -91,9 +92,9 @@ function Bands({ foreseen }: { readonly foreseen: Foreseen }) {
           <td />
           <td className="across">
             <div className="axis">
-              <span>{percent.format(-reach).replace('-', '−')}</span>
+              <span>{percent(-reach).replace('-', '−')}</span>
               <span>{ahead.planned}</span>
-              <span>{percent.format(reach)}</span>
+              <span>{percent(reach)}</span>
             </div>
           </td>
           <td />

@@ -1,6 +1,7 @@
 import { useDesk, useWords } from '#desk'
 import type { Outcome } from '#job'
 import { printQuantity } from '#units'
+import { numberIn } from '../../../form/number-in.ts'
 import { useSay } from '../../../form/say.ts'
 
 /** What can be watched when a number is changed, in the order in which it is shown. */
@@ -30,7 +31,7 @@ export function useSayWatched(): {
     const { currency } = (history?.now.rates ?? {}) as { readonly currency?: unknown }
     return String(currency ?? declared?.rates.currency.default ?? '')
   })
-  const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 1 })
+  const percent = numberIn(language, { style: 'percent', maximumFractionDigits: 1 })
   const figure = (what: Watched, value: number): string => {
     switch (what) {
       case 'steel':
@@ -41,7 +42,7 @@ export function useSayWatched(): {
       case 'hands':
         return printQuantity(Math.round(value / 60) * 60, 'time')
       case 'cost':
-        return `${new Intl.NumberFormat(language, { maximumFractionDigits: 0 }).format(value)} ${currency}`
+        return `${numberIn(language, { maximumFractionDigits: 0 })(value)} ${currency}`
       case 'heats':
         return String(Math.round(value))
     }
@@ -52,7 +53,7 @@ export function useSayWatched(): {
       if (by === 0) return ahead.stays
       const off = Math.abs(by)
       const lines = what === 'lines' && from.lines
-      return `${by < 0 ? '−' : '+'}${lines ? percent.format(off / lines) : figure(what, off)}`
+      return `${by < 0 ? '−' : '+'}${lines ? percent(off / lines) : figure(what, off)}`
     },
   }
 }

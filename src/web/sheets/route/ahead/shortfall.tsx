@@ -3,6 +3,7 @@ import { edit, go, placeOf, secondEngine, useDesk, useTradeWord, useWords, withV
 import type { LikelyRange } from '#job'
 import { printQuantity } from '#units'
 import { Measure, capital } from '../../../form/measure.tsx'
+import { numberIn } from '../../../form/number-in.ts'
 import { useSay } from '../../../form/say.ts'
 import type { CardRow } from '../card-rows.ts'
 import { useStepAt } from './step-names.ts'
@@ -121,7 +122,7 @@ function Longer({ rows, inHundred }: LongerProps) {
       </button>
     )
   if (answer === 'none') return <p role="status">{ahead.notLonger}</p>
-  const percent = new Intl.NumberFormat(language, { style: 'percent', maximumFractionDigits: 1 })
+  const percent = numberIn(language, { style: 'percent', maximumFractionDigits: 1 })
   const cuts = rows.flatMap(({ bar, index, number, step, row }) => {
     const length = row?.values.length
     if (index > 0 || row === undefined || row.taken.length === 0 || typeof length !== 'number')
@@ -132,7 +133,7 @@ function Longer({ rows, inHundred }: LongerProps) {
   })
   return (
     <div role="status">
-      <p>{ahead.longer(percent.format(answer.longer), inHundred(answer.short))}</p>
+      <p>{ahead.longer(percent(answer.longer), inHundred(answer.short))}</p>
       <ul className="note">
         {cuts.map(({ path, number, name, text, was }) => (
           <li key={placeOf(path)}>

@@ -33,14 +33,17 @@ export function Faults({
   readonly placed?: boolean
 }) {
   const words = useWords()
+  const said = useSaid()
   if (problems.length === 0) return null
+  // A path is the same in every language; the line of a torn file is told.
+  const place = (at: string) => (/\s/.test(at) ? said(at).text : at)
   return (
     <div className="faults">
       {problems.map((problem) => (
         <div key={`${problem.at} ${problem.what}`} className="fault">
           <p>
             <WrongMark />{' '}
-            {placed && problem.at !== '' && <span className="soft">{problem.at}: </span>}
+            {placed && problem.at !== '' && <span className="soft">{place(problem.at)}: </span>}
             <b>
               <Told text={problem.what} whole />
             </b>{' '}

@@ -180,11 +180,15 @@ function saveSoon(after = SAVE_AFTER): void {
   timer = setTimeout(() => void saveNow(), after)
 }
 
+/** A save has been sent and not answered: the next waits, else it would clash with the one before. */
+let onItsWay = false
+
 /** Saves the open job; without a server it waits in the browser and is tried again. */
 export async function saveNow(): Promise<void> {
   const { id, history, base, saving } = get()
-  if (id === undefined || !history || saving === 'saving' || saving === 'saved') return
+  if (id === undefined || !history || onItsWay || saving === 'saved') return
   const job = history.now
+  onItsWay = true
   set({ saving: 'saving' })
   try {
     const result = await server.save(id, base, job)
@@ -192,8 +196,7 @@ export async function saveNow(): Promise<void> {
     if (result.kind === 'saved') {
       const changed = get().history?.now !== job
       set({ base: result.line.version, saving: changed ? 'unsaved' : 'saved' })
-      if (changed) saveSoon()
-      else dropDraft(id)
+      if (!changed) dropDraft(id)
       await loadList()
     } else if (result.kind === 'conflict') {
       // Both are kept; the standing one is laid under, ours on top of it, undoable.
@@ -212,6 +215,9 @@ export async function saveNow(): Promise<void> {
   } catch {
     if (get().id === id) set({ saving: 'offline' })
     saveSoon(4000)
+  } finally {
+    onItsWay = false
+    if (get().saving === 'unsaved') saveSoon()
   }
 }
 

@@ -74,6 +74,30 @@ describe('nothing is lost', () => {
     await page.context().close()
   })
 
+  it('a slow answer to a save clashes with no change made meanwhile', async () => {
+    const page = await app.open('/rigging-knife/piece')
+    const { promise: held, resolve: release } = Promise.withResolvers<void>()
+    let sent = 0
+    await page.route('**/api/jobs/*', async (route) => {
+      if (route.request().method() !== 'PUT') return route.fallback()
+      sent++
+      const response = await route.fetch()
+      await held
+      await route.fulfill({ response })
+    })
+    await type(page, 'name', 'Knife, first thought')
+    await eventually(() => sent).toBe(1)
+    await type(page, 'name', 'Knife, second thought')
+    // Longer than a change waits to be saved.
+    await page.waitForTimeout(1200)
+    expect(sent).toBe(1)
+    release()
+    await settled(page)
+    expect((await kept(app, 'rigging-knife')).name).toBe('Knife, second thought')
+    expect(await page.getByRole('button', { name: /^Undo/ }).innerText()).toBe('Undo 2')
+    await page.context().close()
+  })
+
   it('opens again with the network gone, and saves when it is back', async () => {
     const page = await app.open('/galley-knife/route', { serviceWorkers: 'allow' })
     await page.evaluate(async () => {

@@ -12,6 +12,8 @@ interface StageProps {
   readonly steel: LaidSteel | undefined
   /** Whether other metal is on its way. */
   readonly waits: boolean
+  /** Told when metal can be drawn. */
+  readonly onLaid: (steel: LaidSteel) => void
   readonly weights: Weights
   readonly wanted: Wanted
   readonly tool: Tool
@@ -44,7 +46,6 @@ export function Stage(props: StageProps) {
         soon.current(true)
       }),
   )
-  const [laid, setLaid] = useState<LaidSteel>()
   const frames = useRef({ drawn: 0, timer: undefined as ReturnType<typeof setTimeout> | undefined })
   /** Whether a picture is yet to be asked for. */
   const due = useRef(false)
@@ -65,7 +66,12 @@ export function Stage(props: StageProps) {
     due.current = true
     if (painter) painter.canvas.dataset.drawn = 'no'
     frames.current.drawn = requestAnimationFrame(() => draw(moving))
-    if (moving) frames.current.timer = setTimeout(() => draw(false), SETTLED)
+    if (!moving) return
+    frames.current.timer = setTimeout(() => {
+      // On a slow card the frame may not have come yet: the quick picture must not follow the full one.
+      cancelAnimationFrame(frames.current.drawn)
+      draw(false)
+    }, SETTLED)
   }
   const soon = useRef(drawSoon)
   soon.current = drawSoon
@@ -127,7 +133,7 @@ export function Stage(props: StageProps) {
       .then(() => {
         if (stale) return
         ready.current = true
-        setLaid(steel)
+        latest.current.onLaid(steel)
         camera.setBox(steel)
         soon.current(false)
       })
@@ -171,7 +177,7 @@ export function Stage(props: StageProps) {
       ref={place}
       className={`stage ${props.tool}`}
       role="application"
-      aria-busy={props.waits || laid !== steel}
+      aria-busy={props.waits}
       aria-roledescription={words.steelSheet.stageRole}
       aria-label={props.label}
       tabIndex={0}

@@ -1,4 +1,4 @@
-import { useCallback, useEffect, useMemo, useRef, useState } from 'react'
+import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { type LaidSteel, type SteelPlace, useDesk, useWords } from '#desk'
 import { type FinishName, stripLight } from '#look'
 import { useNight } from '../../drawing/night.ts'
@@ -55,6 +55,7 @@ export function SteelPage() {
   const [cut, setCut] = useState<{ axis: CutAxis; share: number }>({ axis: 'none', share: 0.5 })
   const [seen, setSeen] = useState({ pixel: 1e-4, view: undefined as ViewName | undefined })
   const camera = useRef<StageCamera>(undefined)
+  const [laid, setLaid] = useState<LaidSteel>()
   const { steel, waits } = useSteel(place, painter?.by.by === 'engine' ? 'mesh' : 'facets')
   const { treated } = useTreated()
   const weights = useMemo(() => (steel ? weightsOf(steel, treated) : []), [steel, treated])
@@ -96,7 +97,7 @@ export function SteelPage() {
     (by: StagePainter, why?: 'none' | 'pretending' | 'failed') => setPainter({ by, why }),
     [],
   )
-  useMovingMetal(steel, painter?.by)
+  useMovingMetal(laid, painter?.by)
   const title = typeof name === 'string' ? name : words.steelSheet.title
   const whole = painter?.by.whole ?? true
   const canvas = painter?.by.canvas
@@ -115,7 +116,8 @@ export function SteelPage() {
         </SheetHead>
         <Stage
           steel={steel}
-          waits={waits}
+          waits={waits || laid !== steel}
+          onLaid={setLaid}
           weights={weights}
           wanted={wanted}
           tool={tool}
@@ -304,7 +306,8 @@ function CutRule({
 /** Between two moments of the route the metal is seen to go from the one size to the other. */
 function useMovingMetal(steel: LaidSteel | undefined, painter: StagePainter | undefined): void {
   const before = useRef<Vector>(undefined)
-  useEffect(() => {
+  // Before the next frame: the new metal is never seen at rest first.
+  useLayoutEffect(() => {
     if (!steel || !painter) return
     const size = [0, 1, 2].map((k) => steel.high[k]! - steel.low[k]!) as unknown as Vector
     const from = before.current ?? size
@@ -312,6 +315,7 @@ function useMovingMetal(steel: LaidSteel | undefined, painter: StagePainter | un
     const same = from.every((v, k) => v === size[k])
     if (same || matchMedia('(prefers-reduced-motion: reduce)').matches)
       return painter.stretch([1, 1, 1])
+    painter.stretch(wayBetween(from, size, 0))
     let frame = 0
     let since: number | undefined
     const step = (now: number) => {

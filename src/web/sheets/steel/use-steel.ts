@@ -31,6 +31,7 @@ export function useSteel(
       .finally(() => !stale && setWaits(false))
     return () => {
       stale = true
+      setWaits(false)
     }
   }, [job, isSound, bar, index, shape])
   return { steel, waits }

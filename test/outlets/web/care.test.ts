@@ -41,7 +41,8 @@ describe('care', () => {
           await page.locator('.job-name').first().waitFor()
         }
         await picture(page, `${name}-${kind}-light`)
-        found[`${name}, light`] = await findings(page)
+        // The card is looked into with a row open.
+        if (name !== 'route') found[`${name}, light`] = await findings(page)
         const across = await page.evaluate(
           () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
         )
@@ -51,7 +52,7 @@ describe('care', () => {
         if (name !== 'jobs') await page.locator(ready).first().waitFor()
         await picture(page, `${name}-${kind}-dark`)
         // By night all is as by day but its colours.
-        found[`${name}, dark`] = await findings(page, ['color-contrast'])
+        if (name !== 'route') found[`${name}, dark`] = await findings(page, ['color-contrast'])
       }
       expect(
         Object.fromEntries(Object.entries(found).filter(([, list]) => list.length > 0)),

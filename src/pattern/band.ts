@@ -1,4 +1,6 @@
-import { type BendReader, type LayerRow, bendReader } from './bend-reader.ts'
+import type { LayerRow } from './bend-reader.ts'
+import { Parts } from './parts.ts'
+import { OF_PIXEL, type PixelRow, Straightness } from './straightness.ts'
 import { type BandSurface, rasterise } from '#view'
 import { NOTHING, type Tracer } from './tracer.ts'
 import type { FaceView } from '#view'
@@ -39,32 +41,33 @@ export function drawBand(
   options: BandOptions,
 ): Band {
   const { width } = view
-  const rows = bottom - top
-  // One row more above, to compare the first with.
-  const above = options.fine > 1 && top > 0 ? 1 : 0
-  const start = top - above
-  const surface = rasterise(view, start, bottom)
-  const drawing = new Drawing(view, tracer, surface, start, rows + above)
-  for (let row = 0; row < rows + above; row++) drawing.row(row, options.fine > 1)
-  const split = options.fine > 1 ? drawing.splitFlagged(above, options.fine) : 0
+  // A row more above and below, to compare the outer ones with: a picture is the same however it is cut in bands.
+  const around = options.fine > 1 ? 1 : 0
+  const [start, end] = [Math.max(0, top - around), Math.min(view.height, bottom + around)]
+  const surface = rasterise(view, start, end)
+  const drawing = new Drawing(view, tracer, surface, start, end - start)
+  for (let row = 0; row < end - start; row++) drawing.row(row, options.fine > 1)
+  const own = { from: (top - start) * width, to: (bottom - start) * width }
+  const split = options.fine > 1 ? drawing.splitMarked(own, options.fine) : 0
   if (tracer.holes) drawing.clearHoles()
-  const cut = width * above
+  const part = <T extends Uint8Array | Uint16Array>(values: T): T =>
+    own.from === 0 && own.to === values.length ? values : (values.slice(own.from, own.to) as T)
   const { facets } = surface
-  const alpha = cutOff(surface.alpha, cut)
+  const alpha = part(surface.alpha)
   let metal = 0
   for (let i = 0; i < alpha.length; i++) if (alpha[i] !== 0) metal++
   const normal = (values: Float32Array) => {
     const whole = new Int16Array(alpha.length)
-    for (let i = 0; i < whole.length; i++) whole[i] = Math.round(values[cut + i]! * 32767)
+    for (let i = 0; i < whole.length; i++) whole[i] = Math.round(values[own.from + i]! * 32767)
     return whole
   }
   return {
     top,
-    rows,
+    rows: bottom - top,
     alpha,
-    means: drawing.means.map((m) => cutOff(m, cut)),
-    stack: cutOff(drawing.stack, cut),
-    ...(drawing.seamed ? { seam: cutOff(drawing.seam, cut) } : {}),
+    means: drawing.means.map(part),
+    stack: part(drawing.stack),
+    ...(drawing.seamed ? { seam: part(drawing.seam) } : {}),
     ...(facets
       ? { normalRight: normal(facets.normalRight), normalUp: normal(facets.normalUp) }
       : {}),
@@ -73,22 +76,19 @@ export function drawBand(
   }
 }
 
-function cutOff<T extends Uint8Array | Uint16Array>(values: T, from: number): T {
-  return from === 0 ? values : (values.slice(from) as T)
-}
-
 class Drawing {
   readonly means: Uint16Array[]
   readonly stack: Uint16Array
   readonly seam: Uint8Array
   seamed = false
-  private readonly flags: Uint8Array
-  private readonly lines: readonly [Line, Line]
+  private readonly marks: Uint8Array
+  private readonly lines: readonly [LayerRow, LayerRow]
+  private above: PixelRow | undefined
   private readonly view: FaceView
   private readonly tracer: Tracer
   private readonly surface: BandSurface
   private readonly top: number
-  private readonly bends: { readonly reader: BendReader; readonly tile: number }
+  private readonly straightness: Straightness
 
   constructor(view: FaceView, tracer: Tracer, surface: BandSurface, top: number, rows: number) {
     const size = view.width * rows
@@ -99,9 +99,9 @@ class Drawing {
     this.means = tracer.found.means.map(() => new Uint16Array(size))
     this.stack = new Uint16Array(size).fill(NOTHING)
     this.seam = new Uint8Array(size)
-    this.flags = new Uint8Array(size)
+    this.marks = new Uint8Array(size)
     this.lines = [emptyLine(view.width), emptyLine(view.width)]
-    this.bends = { reader: bendsOf(tracer), tile: tracer.tile }
+    this.straightness = straightnessOf(tracer)
   }
 
   row(row: number, comparing: boolean): void {
@@ -112,8 +112,6 @@ class Drawing {
     while (from < to && surface.alpha[at + from] === 0) from++
     while (to > from && surface.alpha[at + to - 1] === 0) to--
     const line = this.lines[row & 1]!
-    line.from = from
-    line.to = to
     const { found } = tracer
     for (let left = from; left < to; left += tracer.tile) {
       const count = Math.min(tracer.tile, to - left)
@@ -134,7 +132,19 @@ class Drawing {
       line.alongU.set(found.alongU.subarray(0, count), left + 1)
       line.alongV.set(found.alongV.subarray(0, count), left + 1)
     }
-    if (comparing) this.compare(row, line, this.lines[(row & 1) ^ 1]!)
+    if (!comparing) return
+    const of = <T extends Uint8Array | Uint16Array>(values: T, start = at): T =>
+      values.subarray(start, start + width) as T
+    const pixels: PixelRow = {
+      ...line,
+      stack: of(this.stack),
+      means: this.means.map((m) => of(m)),
+      from,
+      to,
+    }
+    const marks = { row: of(this.marks), above: of(this.marks, Math.max(0, at - width)) }
+    this.straightness.mark(pixels, this.above, marks, OF_PIXEL)
+    this.above = pixels
   }
 
   /** Points and footprints of a run of pixels in a row. */
@@ -167,46 +177,22 @@ class Drawing {
     }
   }
 
-  /** Flags pixels across which the layer coordinate does not run straight, or beyond which other metal lies. */
-  private compare(row: number, line: Line, above: Line): void {
-    const { stack, flags, view, bends } = this
-    const { width } = view
-    const at = row * width
-    for (let first = line.from; first < line.to; first += bends.tile) {
-      const count = Math.min(bends.tile, line.to - first)
-      const { left, up } = bends.reader.read(line, above, first + 1, count)
-      for (let i = 0; i < count; i++) {
-        if (left[i]! > 0 && first + i > line.from)
-          flags[at + first + i] = flags[at + first + i - 1] = 1
-        if (up[i]! > 0 && row > 0 && first + i >= above.from && first + i < above.to)
-          flags[at + first + i] = flags[at + first + i - width] = 1
-      }
-    }
-    if (this.tracer.stacks.length === 1 && !this.tracer.holes) return
-    for (let i = at + line.from; i < at + line.to; i++) {
-      if (i > at && stack[i] !== stack[i - 1]) flags[i] = flags[i - 1] = 1
-      if (row > 0 && stack[i] !== stack[i - width]) flags[i] = flags[i - width] = 1
-    }
-  }
-
-  /** Takes every flagged pixel in fine × fine parts, each with its own footprint. Gives how many there were. */
-  splitFlagged(aboveRows: number, fine: number): number {
-    const { flags, surface, view, tracer } = this
-    const parts = fine * fine
-    const perTile = Math.max(1, Math.floor(tracer.tile / parts))
+  /** Takes every marked pixel of these in parts, each with its own footprint. Gives how many there were. */
+  splitMarked({ from, to }: { from: number; to: number }, fine: number): number {
+    const { marks, surface, view, tracer, top } = this
+    const parts = new Parts(view, tracer, surface, top, fine, this.straightness)
     const waiting: number[] = []
     let done = 0
     const flush = () => {
-      this.fillParts(waiting, fine)
-      tracer.run(waiting.length * parts)
-      waiting.forEach((at, k) => this.readParts(at, k * parts, parts))
+      parts.draw(waiting, marks)
+      waiting.forEach((at, k) => this.take(at, k, parts))
       done += waiting.length
       waiting.length = 0
     }
-    for (let at = aboveRows * view.width; at < flags.length; at++) {
-      if (flags[at] === 0 || surface.alpha[at] === 0) continue
+    for (let at = from; at < to; at++) {
+      if (marks[at] === 0 || surface.alpha[at] === 0) continue
       waiting.push(at)
-      if (waiting.length === perTile) flush()
+      if (waiting.length === parts.most) flush()
     }
     if (waiting.length > 0) flush()
     return done
@@ -217,88 +203,29 @@ class Drawing {
     for (let i = 0; i < alpha.length; i++) if (this.stack[i] === NOTHING) alpha[i] = 0
   }
 
-  private fillParts(pixels: readonly number[], fine: number): void {
-    const { view, tracer, surface } = this
-    const { frame, pixel, width } = view
-    const { facets } = surface
-    const part = pixel / fine
-    for (let k = 0; k < 3; k++) {
-      const r = frame.right[k]!
-      const u = frame.up[k]!
-      const n = facets ? frame.out[k]! : 0
-      const place = tracer.input(k)
-      const du = tracer.input(3 + k)
-      const dv = tracer.input(6 + k)
-      let to = 0
-      for (let p = 0; p < pixels.length; p++) {
-        const at = pixels[p]!
-        const row = Math.floor(at / width)
-        const right = (at - row * width) * pixel
-        const up = (view.height - (this.top + row) - 1) * pixel
-        let start = frame.origin[k]! + right * r + up * u
-        let stepR = part * r
-        let stepU = part * u
-        if (n !== 0) {
-          const sr = facets!.slopeRight[at]!
-          const su = facets!.slopeUp[at]!
-          start += n * (facets!.out[at]! - (sr + su) * (pixel / 2))
-          stepR += part * n * sr
-          stepU += part * n * su
-        }
-        for (let j = 0; j < fine; j++) {
-          const line = start + (j + 0.5) * stepU
-          for (let i = 0; i < fine; i++) {
-            place[to] = line + (i + 0.5) * stepR
-            du[to] = stepR
-            dv[to++] = stepU
-          }
-        }
-      }
-    }
-  }
-
-  private readParts(at: number, first: number, parts: number): void {
-    const { found } = this.tracer
-    const { stack, means, seam } = found
-    const end = first + parts
-    let metal = parts
+  private take(at: number, k: number, { metal, means, seam, stack }: Parts): void {
+    const share = metal[k]!
     if (this.tracer.holes) {
-      metal = 0
-      for (let i = first; i < end; i++) {
-        if (stack[i] === NOTHING) continue
-        if (metal++ === 0 && this.stack[at] === NOTHING) this.stack[at] = stack[i]!
-      }
-      this.surface.alpha[at] = (this.surface.alpha[at]! * metal) / parts
+      if (this.stack[at] === NOTHING) this.stack[at] = stack[k]!
+      this.surface.alpha[at] = this.surface.alpha[at]! * share
     }
-    for (let k = 0; k < means.length; k++) {
-      const of = means[k]!
-      let sum = 0
-      // Where there is no metal the means are 0.
-      for (let i = first; i < end; i++) sum += of[i]!
-      this.means[k]![at] = metal > 0 ? (sum / metal) * FULL + 0.5 : 0
-    }
-    if (!this.tracer.seams) return
-    let welded = 0
-    for (let i = first; i < end; i++) welded += seam[i]!
-    this.seam[at] = Math.round((welded / parts) * 255)
+    // Where there is no metal the means are 0.
+    means.forEach(
+      (mean, n) => (this.means[n]![at] = share > 0 ? (mean[k]! / share) * FULL + 0.5 : 0),
+    )
+    if (this.tracer.seams) this.seam[at] = Math.round(seam[k]! * 255)
   }
 }
 
-const benders = new WeakMap<Tracer, BendReader>()
+const known = new WeakMap<Tracer, Straightness>()
 
-function bendsOf(tracer: Tracer): BendReader {
-  const made = benders.get(tracer) ?? bendReader(tracer.tile)
-  benders.set(tracer, made)
+function straightnessOf(tracer: Tracer): Straightness {
+  const made = known.get(tracer) ?? new Straightness(tracer)
+  known.set(tracer, made)
   return made
 }
 
-/** Entry i + 1 is pixel i's: the first pixel's left neighbour is nobody. */
-interface Line extends LayerRow {
-  from: number
-  to: number
-}
-
-function emptyLine(width: number): Line {
+function emptyLine(width: number): LayerRow {
   const row = () => new Float32Array(width + 1)
-  return { layer: row(), alongU: row(), alongV: row(), from: 0, to: 0 }
+  return { layer: row(), alongU: row(), alongV: row() }
 }

@@ -1,7 +1,10 @@
 import { type Node, type TailStage, compile } from '#warp'
 
-/** Bend (layers) within a pixel, or a step to its neighbour not told by its slopes, above which it is split. */
-const BEND = 0.04
+/**
+ * Bend within a pixel, or a step to its neighbour not told by its slopes, above which it is split: a share of the
+ * layer's run through it.
+ */
+export const BEND = 0.06
 
 /** A row of pixels' layer coordinates and their runs along a pixel's two sides. */
 export interface LayerRow {
@@ -21,18 +24,22 @@ export interface BendReader {
   ): { readonly left: ArrayLike<number>; readonly up: ArrayLike<number> }
 }
 
-/** The step between neighbours against the mean of their slopes, and how their slopes differ, over a half pixel. */
-export function bendStage(): TailStage {
+/**
+ * The step between neighbours against the mean of their slopes, and how their slopes differ, over a half pixel. A run
+ * of less than `least` cells is taken as so much: finer bends are rounding, or not worth it.
+ */
+export function bendStage(least: number): TailStage {
   return {
     form: 'bend',
+    numbers: { least },
     outputs: ['left', 'up'],
-    read(g, { x, y, z }, _at, rates) {
+    read(g, { x, y, z }, at, rates) {
       // Own layer and runs in x, y, z; the left neighbour's in their first rate, the upper one's in the second.
       const [own, left, up] = [0, 1, 2].map((k) =>
         k === 0 ? [x, y, z] : [x, y, z].map((node) => rates(node)[k - 1]!),
       ) as [Node[], Node[], Node[]]
       const [layer, u, v] = own as [Node, Node, Node]
-      const least = g.mul(g.max(g.add(g.abs(u), g.abs(v)), 1), BEND)
+      const bound = g.mul(g.max(g.add(g.abs(u), g.abs(v)), at.number('least')), BEND)
       const bend = (step: Node, a: Node, b: Node, other: Node) =>
         g.sub(
           g.add(
@@ -40,7 +47,7 @@ export function bendStage(): TailStage {
             g.mul(g.abs(g.sub(a, b)), 0.125),
             g.mul(g.abs(other), 0.25),
           ),
-          least,
+          bound,
         )
       return [
         bend(g.sub(layer, left[0]!), u, left[1]!, g.sub(v, left[2]!)),
@@ -50,12 +57,15 @@ export function bendStage(): TailStage {
   }
 }
 
+/** Below this rounding of the layer coordinate tells as a bend, cells. */
+const LEAST = 0.0625
+
 export function bendReader(tile: number): BendReader {
   const evaluator = compile([], {
     precision: 'f32',
     directions: 2,
     tile,
-    tail: bendStage(),
+    tail: bendStage(LEAST),
     groupSize: Infinity,
   })
   const [left, up] = evaluator.program.outputs.map((o) => evaluator.channel(o.channel))

@@ -21,10 +21,15 @@ export function meanStage(
   precision: 'f32' | 'f64',
   reach: 'near' | 'far',
 ): TailStage {
-  const first = weighings[0]!
+  const whole = weighings[0]!
+  // Near, the outer sheets go on beyond the stack; far, what a joint leaves of it repeats, in cells of its own.
+  const used = reach === 'near' ? weighings : weighings.map((w) => w.joined ?? w)
+  const first = used[0]!
   const { cells } = first
   const numbers: Record<string, number> = {
-    least: Math.max(...weighings.map((w) => w.least[precision])),
+    scale: whole.cell / first.cell,
+    from: (whole.bottom - first.bottom) / first.cell,
+    least: Math.max(...used.map((w) => w.least[precision])),
     cells,
     soft: first.soft,
     end: cells - INSIDE,
@@ -35,7 +40,7 @@ export function meanStage(
   const pad = (values: readonly number[], outer: (end: number) => number) =>
     reach === 'near' ? [outer(values[0]!), ...values, outer(values[cells - 1]!)] : values
   tables.joint = pad(first.tables.joint, () => 0.5)
-  weighings.forEach((w, i) => {
+  used.forEach((w, i) => {
     numbers[`mean${i}`] = w.mean
     numbers[`first${i}`] = w.first
     numbers[`last${i}`] = w.last
@@ -55,7 +60,21 @@ export function meanStage(
     tables,
     outputs: weighings.map((_, i) => `mean${i}`),
     read: (g, place, at) =>
-      read(g, pixelOf(g, place, at), at, weighings.length).map((mean) => g.clamp(mean, 0, 1)),
+      read(
+        g,
+        pixelOf(g, reach === 'near' ? place : inOwnCells(g, place, at), at),
+        at,
+        used.length,
+      ).map((mean) => g.clamp(mean, 0, 1)),
+  }
+}
+
+function inOwnCells(g: Graph, { x, y, z }: Place, at: Settings): Place {
+  const scale = at.number('scale')
+  return {
+    x: g.add(g.mul(x, scale), at.number('from')),
+    y: g.mul(y, scale),
+    z: g.mul(z, scale),
   }
 }
 

@@ -1,12 +1,12 @@
-import { draw, restack, turn, twist } from '#warp'
+import { draw, restack, turn } from '#warp'
 import { describe, expect, it } from 'vitest'
-import { drawFaceNow } from './draw-face.ts'
 import { sectionOfBar } from '#view'
-import { findSteel } from './find-steel.ts'
-import { type Origin, moved, stack } from './origin.ts'
-import { scatter } from './random.ts'
+import { drawBand } from './band.ts'
+import { cutsOf } from './joints.ts'
 import { meanReader } from './mean-reader.ts'
-import type { FaceView } from '#view'
+import { moved, stack } from './origin.ts'
+import { scatter } from './random.ts'
+import { traceOrigin } from './tracer.ts'
 import { meanOver, weigh } from './weighing.ts'
 
 const uneven = [
@@ -74,90 +74,101 @@ describe('the mean over a pixel', () => {
     })
   })
 
+  it('knows the one boundary of two like sheets', () => {
+    const two = ['dark', 'bright'].map((steel) => ({ steel, thickness: 0.002 }))
+    const pair = weigh(two, weightOf)
+    const at = [-0.0015, -0.0001, 0, 0.00005, 0.0015].map((z) => meanOver(pair, z, 2e-4, 0))
+    for (const [k, share] of [0, 0, 0.5, 0.75, 1].entries()) expect(at[k]).toBeCloseTo(share, 2)
+  })
+
   it('over far more than the stack is the share by volume', () => {
     const share = (0.4 * 0.002 + 0.0016) / 0.0113
     expect(meanOver(w, 0, 3.7, 1.3)).toBeCloseTo(share, 3)
   })
 })
 
-/** A stack drawn, restacked, turned, twisted, restacked twice more: layers as given, a cut slanting through. */
-function chain(leaf: number, n: number, last: number): Origin {
-  const layers = Array.from({ length: leaf }, (_, i) => ({
-    steel: i % 2 ? 'bright' : 'dark',
-    thickness: 0.03 / leaf,
-  }))
-  const length = (1.2 / n) * 1
-  const steps = [
-    draw({ length: 4, width: 1, height: 0.25 }),
-    restack({ pieces: n, length, height: 0.0075 }),
-    draw({ length: n * 0.5, width: 1, height: 2 / n }),
-    turn('quarter'),
-    twist({ pitch: 0.02 }),
-    draw({ length: 1.5, width: 1, height: 1 / 1.5 }),
-    restack({ pieces: n, length: 0.1, height: 0.01, turn: 'over' }),
-    draw({ length: n, width: 1, height: 1 / n }),
-    restack({ pieces: last, length: 0.1, height: 0.01 }),
-    draw({ length: last, width: 1, height: 1 / last }),
-  ]
-  return moved(stack('main', layers), steps.toReversed())
-}
-
-/** Point samples, k × k a pixel, in double precision. */
-function sampled(view: FaceView, origin: Origin, k: number): Float64Array {
-  const { width, height, pixel, frame } = view
-  const result = new Float64Array(width * height)
-  for (let j = 0; j < height; j++) {
-    const count = width * k * k
-    const points = [0, 1, 2].map((axis) =>
-      Float64Array.from({ length: count }, (_, s) => {
-        const i = Math.floor(s / (k * k))
-        const [a, b] = [(s % k) + 0.5, (Math.floor(s / k) % k) + 0.5]
-        const [right, up] = [(i + a / k) * pixel, (height - j - b / k) * pixel]
-        return frame.origin[axis]! + right * frame.right[axis]! + up * frame.up[axis]!
-      }),
-    )
-    const found = findSteel(origin, { x: points[0]!, y: points[1]!, z: points[2]! })
-    found.forEach((f, s) => {
-      const at = j * width + Math.floor(s / (k * k))
-      result[at] = result[at]! + (f!.steel === 'bright' ? 1 : 0) / (k * k)
-    })
+describe('a stack ground at its joints', () => {
+  // A millimetre off the lower sheet, the upper one ground away and a part of the next.
+  const cut = { low: -0.0113 / 2 + 0.001, high: 0.0113 / 2 - 0.0042 }
+  const [w, whole] = [weigh(uneven, weightOf, 0, cut), weigh(uneven, weightOf)]
+  /** ∫ of the weight of what is left, again and again, from its lower end to z. */
+  const repeated = (z: number) => {
+    const period = cut.high - cut.low
+    const times = Math.floor((z - cut.low) / period)
+    const one = integral(cut.high) - integral(cut.low)
+    return times * one + integral(z - times * period) - integral(cut.low)
   }
-  return result
-}
+  const box = (z: number, g: number) => (repeated(z + g / 2) - repeated(z - g / 2)) / g
 
-describe('coverage of a face against samples', () => {
-  const view = sectionOfBar(
-    { length: 0.004, width: 0.004, height: 0.008 },
-    { through: [0.002, 0, 0.0011], out: [0.02, 0.13, 1], up: [0, 1, 0] },
-    { ppmm: 10 },
-  )
-  it.each([
-    { layers: 45, leaf: 5, n: 3, last: 1 },
-    { layers: 300, leaf: 25, n: 2, last: 3 },
-    { layers: 10000, leaf: 50, n: 10, last: 2 },
-  ])(
-    '$layers layers: nearer to 32 × 32 than 8 × 8 is, bias within 0.1 %',
-    ({ layers, leaf, n, last }) => {
-      expect(leaf * n * n * last).toBe(layers)
-      const origin = chain(leaf, n, last)
-      const truth = sampled(view, origin, 32)
-      const eight = sampled(view, origin, 8)
-      const map = drawFaceNow(view, origin, { weights: [{ dark: 0, bright: 1 }] })
-      const error = (of: (i: number) => number) => {
-        let [square, sum] = [0, 0]
-        truth.forEach((t, i) => {
-          square += (of(i) - t) ** 2
-          sum += of(i) - t
-        })
-        return { rms: Math.sqrt(square / truth.length), bias: sum / truth.length }
+  it('goes on beyond its ends as what is left of it', () => {
+    for (let k = 0; k < 100; k++) {
+      const g = 0.002 * 10 ** (2 * scatter(6, k, 0))
+      const z = cut.low + (0.01 + 0.98 * scatter(6, k, 1)) * (cut.high - cut.low)
+      expect(Math.abs(meanOver(w, z, g, 0) - box(z, g))).toBeLessThan(6e-3)
+    }
+    // Not the share by volume of what was laid.
+    expect(meanOver(w, 0, 3.7, 1.3)).toBeCloseTo(box(0, 1e4), 3)
+    expect(Math.abs(whole.mean - w.joined!.mean)).toBeGreaterThan(0.02)
+  })
+
+  it.each(['f64', 'f32'] as const)('in %s kernels too', (precision) => {
+    const reader = meanReader([w], { precision, tile: 128 })
+    const runs = Array.from({ length: 100 }, (_, k) => 2.5 * 10 ** (1.5 * scatter(7, k, 0)))
+    const rows = [runs.map((_, k) => 1 + 18 * scatter(7, k, 1)), runs, runs.map((g) => g / 3)]
+    const [means] = reader.read(...(rows.map((r) => Float64Array.from(r)) as Three), runs.length)
+    runs.forEach((g, k) => {
+      const z = w.bottom + rows[0]![k]! * w.cell
+      expect(Math.abs(means![k]! - meanOver(w, z, g * w.cell, (g * w.cell) / 3))).toBeLessThan(3e-4)
+    })
+  })
+
+  it('is found by following the faces of a bar into its restacks', () => {
+    const pile = stack('main', uneven)
+    const length = 0.1
+    const bar = moved(pile, [
+      // 10 mm, then 5 mm high before they are stacked: 0.25 and 0.1 mm ground off them.
+      restack({ pieces: 2, length, height: 0.005, grind: 0.0001 }),
+      draw({ length: 5.8, width: 1, height: 0.005 / 0.029 }),
+      restack({ pieces: 3, length, height: 0.01, grind: 0.00025 }),
+      draw({ length: 1.13, width: 1, height: 1 / 1.13 }),
+    ])
+    // Of five joints four are of the first kind; a millimetre off the second is 5.8 of the first.
+    const first = 0.00025 * 1.13
+    const second = 0.0001 * (0.029 / 0.005) * 1.13
+    const off = (4 * first + second) / 5
+    const found = cutsOf(bar).get(pile)!
+    expect(found.low).toBeCloseTo(-0.0113 / 2 + off, 6)
+    expect(found.high).toBeCloseTo(0.0113 / 2 - off, 6)
+  })
+
+  it('is none where the sheets stand in the joint', () => {
+    const bar = moved(stack('main', uneven), [
+      restack({ pieces: 2, length: 0.1, height: 0.01, grind: 0.0003 }),
+      turn('quarter'),
+    ])
+    expect(cutsOf(bar).size).toBe(0)
+  })
+})
+
+type Three = [Float64Array, Float64Array, Float64Array]
+
+describe('a face', () => {
+  it('is the same however it is cut in bands', () => {
+    // Joints run along the rows: whichever row is a band's last, its neighbour below is looked at.
+    const bar = moved(stack('main', uneven), [
+      restack({ pieces: 9, length: 0.1, height: 0.0113, turn: 'over' }),
+    ])
+    const size = { length: 0.004, width: 0.004, height: 0.1017 }
+    const view = sectionOfBar(size, { axis: 'x', at: 0.002 }, { ppmm: 2.3 })
+    const tracer = traceOrigin(bar, { precision: 'f32', weights: [weights] })
+    const whole = drawBand(view, tracer, 0, view.height, { fine: 4 })
+    for (const rows of [1, 3, 16]) {
+      const means: number[] = []
+      for (let top = 0; top < view.height; top += rows) {
+        const bottom = Math.min(view.height, top + rows)
+        means.push(...drawBand(view, tracer, top, bottom, { fine: 4 }).means[0]!)
       }
-      const ours = error((i) => map.means[0]![i]! / 65535)
-      const theirs = error((i) => eight[i]!)
-      expect(ours.rms).toBeLessThan(theirs.rms)
-      expect(Math.abs(ours.bias)).toBeLessThan(1e-3)
-      // Only joints and bends are split; said of every picture.
-      expect(map.splitShare).toBeLessThan(layers < 5000 ? 0.12 : 0.9)
-    },
-    60_000,
-  )
+      expect(means).toEqual(Array.from(whole.means[0]!))
+    }
+  })
 })

@@ -22,8 +22,11 @@ function threadsOfNode() {
   return process.getBuiltinModule?.('node:worker_threads')
 }
 
+/** Not written where it is used: a bundler would take it for a file to be copied, and for the web there is another way. */
+const NODE_WORKER = './band-worker.ts'
+
 function openNodeHand(threads: Threads): Hand {
-  const worker = new threads.Worker(new URL('./band-worker.ts', import.meta.url))
+  const worker = new threads.Worker(new URL(NODE_WORKER, import.meta.url))
   worker.unref()
   return {
     post: (message, transfer = []) => worker.postMessage(message, [...transfer]),

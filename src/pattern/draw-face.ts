@@ -1,6 +1,7 @@
 import type { PictureOrder, BandAnswer } from './band-worker.ts'
 import { type Band, drawBand } from './band.ts'
 import type { Crew } from './crew.ts'
+import { cutsOf } from './joints.ts'
 import { type Origin, type Stack, stacksOf } from './origin.ts'
 import { type TracerOptions, type Weights, NOTHING, traceOrigin } from './tracer.ts'
 import { type FaceView, coarsen } from '#view'
@@ -29,6 +30,7 @@ export interface PatternMap {
 export interface DrawOptions {
   /** Of each steel by name, 0 … 1: `lightnessOf` a grade for a picture, 1 and 0 for a share. */
   readonly weights: readonly Weights[]
+  /** Left out, f32 but for very small pixels. */
   readonly precision?: 'f32' | 'f64'
   /** Parts a side into which pixels that are not smooth are split (default 4; 1: none). */
   readonly fine?: number
@@ -49,7 +51,7 @@ export function drawFaceNow(
   origin: Origin,
   options: Pick<DrawOptions, 'weights' | 'precision' | 'fine'>,
 ): PatternMap {
-  const tracer = traceOrigin(origin, tracingOf(options))
+  const tracer = traceOrigin(origin, tracingOf(view, origin, options))
   const collected = new Collected(view, origin, options.weights.length)
   collected.put(drawBand(view, tracer, 0, view.height, { fine: options.fine ?? FINE }))
   return collected.map()
@@ -59,8 +61,16 @@ const FINE = 4
 /** Pixels of a first picture: a few thousandths of a second. */
 const COARSE_PIXELS = 60_000
 
-function tracingOf(options: Pick<DrawOptions, 'weights' | 'precision'>): TracerOptions {
-  return { precision: options.precision ?? 'f32', weights: options.weights }
+/** Single precision tells places along a bar apart by some 10 nm: smaller pixels (m) than this are drawn in double. */
+const LEAST_SINGLE = 2e-6
+
+function tracingOf(
+  view: FaceView,
+  origin: Origin,
+  { precision, weights }: Pick<DrawOptions, 'weights' | 'precision'>,
+): TracerOptions {
+  const usual = view.pixel < LEAST_SINGLE ? 'f64' : 'f32'
+  return { precision: precision ?? usual, weights, cuts: cutsOf(origin) }
 }
 
 let pictures = 0
@@ -78,7 +88,7 @@ export async function drawFace(
     picture: ++pictures,
     view,
     origin,
-    tracing: tracingOf(options),
+    tracing: tracingOf(view, origin, options),
     fine,
   }
   if (onCoarse) {

@@ -1,6 +1,7 @@
 import { type ShaderText, type TailStage, type Warp, shaderText } from '#warp'
 import { bendStage } from './bend-reader.ts'
 import { layerStage, meanStage } from './coverage-stage.ts'
+import { cutsOf } from './joints.ts'
 import { NEAR } from './mean-reader.ts'
 import { type Origin, type Run, type Split, fuse, stacksOf } from './origin.ts'
 import { type Weights, weighingsOf } from './tracer.ts'
@@ -80,7 +81,7 @@ export function patternShader(origin: Origin, options: PatternShaderOptions): Pa
                 meansText(
                   name,
                   parts,
-                  stacks.map((s) => weighingsOf(s, weights)),
+                  stacks.map((s) => weighingsOf(s, weights, cutsOf(origin))),
                   weights.length,
                 ),
               ]
@@ -260,7 +261,7 @@ function meansText(
 }
 
 function bendText(name: string, parts: Parts): string {
-  const bends = parts.add(`${name}Bends`, [], 2, bendStage())
+  const bends = parts.add(`${name}Bends`, [], 2, bendStage(1))
   return [
     bends.text,
     `float ${name}Bend(vec3 own, vec3 other, bool across) {`,

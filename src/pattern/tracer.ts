@@ -3,7 +3,7 @@ import { layerStage } from './coverage-stage.ts'
 import { type MeanReader, meanReader } from './mean-reader.ts'
 import { type Origin, type Run, type Split, type Stack, fuse, stacksOf } from './origin.ts'
 import { slabShare } from './trapezoid.ts'
-import { type Weighing, weigh } from './weighing.ts'
+import { type Cut, type Weighing, weigh } from './weighing.ts'
 
 /** A property of each steel, by name: how light it etches, how high it stands. */
 export type Weights = Readonly<Record<string, number>>
@@ -16,6 +16,8 @@ export interface TracerOptions {
   readonly precision: 'f32' | 'f64'
   /** What is averaged over each pixel; with none, places alone are traced. */
   readonly weights: readonly Weights[]
+  /** What joints leave of the stacks (see `cutsOf`). */
+  readonly cuts?: ReadonlyMap<Stack, Cut>
   readonly engine?: 'kernels' | 'reference'
   readonly tile?: number
 }
@@ -38,10 +40,19 @@ export interface Traced {
   readonly seam: Float32Array
 }
 
+/** How coarse a stack's sheets are, in cells: how far a mean may sway (see Weighing), and what repeats after a joint. */
+export interface Grain {
+  readonly once: number
+  readonly twice: number
+  readonly period: number
+}
+
 /** A tree of origins compiled: fill the inputs of up to `tile` points, run, read `found`. */
 export interface Tracer {
   readonly tile: number
   readonly stacks: readonly Stack[]
+  /** Of each stack; where places alone are traced there are none. */
+  readonly grains: readonly Grain[]
   /** Whether there are ways that lead to no metal. */
   readonly holes: boolean
   /** Whether welded skins are looked for anywhere. */
@@ -65,16 +76,17 @@ interface Knot {
 const TILE = 1024
 
 export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
-  const { precision, weights, engine, tile = TILE } = options
+  const { precision, weights, cuts, engine, tile = TILE } = options
   const stacks = stacksOf(origin)
   const covering = weights.length > 0
   const directions = covering ? 2 : 0
+  const grains: Grain[] = []
   const known = new Map<Run, Knot>()
   const knotOf = (run: Run): Knot => {
     const seen = known.get(run)
     if (seen) return seen
     const { end } = run
-    const weighings = end.kind === 'stack' && covering ? weighingsOf(end, weights) : undefined
+    const weighings = end.kind === 'stack' && covering ? weighingsOf(end, weights, cuts) : undefined
     const evaluator = compile(run.warps.toReversed(), {
       precision,
       directions,
@@ -97,6 +109,7 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
           ? (program.branches.find((b) => b.step === step)?.channel ?? -1)
           : -1,
     }
+    if (weighings) grains[knot.stack] = grainOf(weighings)
     known.set(run, knot)
     return knot
   }
@@ -106,6 +119,7 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
   return {
     tile,
     stacks,
+    grains,
     seams: covering && [...known.values()].some((k) => (k.split?.seams.length ?? 0) > 0),
     holes: [...known.values()].some((k) => k.split !== undefined),
     found,
@@ -118,8 +132,23 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
 }
 
 /** The weighings of a stack, all in the same cells. */
-export function weighingsOf(end: Stack, weights: readonly Weights[]): Weighing[] {
-  return weights.map((w) => weigh(end.layers, (steel) => w[steel] ?? 0, end.soft))
+export function weighingsOf(
+  end: Stack,
+  weights: readonly Weights[],
+  cuts?: ReadonlyMap<Stack, Cut>,
+): Weighing[] {
+  return weights.map((w) => weigh(end.layers, (steel) => w[steel] ?? 0, end.soft, cuts?.get(end)))
+}
+
+function grainOf(weighings: readonly Weighing[]): Grain {
+  const left = weighings.map((w) => w.joined ?? w)
+  const scale = left[0]!.cell / weighings[0]!.cell
+  const most = (of: (sway: Weighing['sway']) => number) => Math.max(...left.map((w) => of(w.sway)))
+  return {
+    once: scale * most((s) => s.once),
+    twice: scale ** 2 * most((s) => s.twice),
+    period: scale * left[0]!.cells,
+  }
 }
 
 function emptyTraced(tile: number, means: number): Traced {

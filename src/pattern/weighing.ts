@@ -26,6 +26,18 @@ export interface Weighing {
   readonly least: { readonly f64: number; readonly f32: number }
   /** The five numbers of each cell. */
   readonly tables: Readonly<Record<WeighingTable, readonly number[]>>
+  /**
+   * The same of what a joint leaves of the stack: what repeats beyond its ends, and is read far. Left out, all of it is
+   * left.
+   */
+  readonly joined?: Weighing
+  /** How far a mean can lie from φ: no more than once/g, nor than twice/(g·h), with g, h in cells. */
+  readonly sway: { readonly once: number; readonly twice: number }
+}
+/** z of the stack's lower and upper end in a joint, m. */
+export interface Cut {
+  readonly low: number
+  readonly high: number
 }
 export type WeighingTable = 'start' | 'rise' | 'bow' | 'kink' | 'joint'
 export const WEIGHING_TABLES: readonly WeighingTable[] = ['start', 'rise', 'bow', 'kink', 'joint']
@@ -37,7 +49,8 @@ const MOST_CELLS = 4096
 export function cellsOf(layers: readonly Layer[]): number {
   const whole = heightOf(layers)
   const inner = layers.slice(1, -1).map((l) => l.thickness)
-  if (inner.length === 0) return Math.max(1, layers.length)
+  // One boundary: in a single cell it lies inside, and not where two cells meet.
+  if (inner.length === 0) return 1
   const edge = Math.min(layers[0]!.thickness, layers[layers.length - 1]!.thickness)
   const thinnest = Math.min(...inner, Math.max(edge, whole / MOST_CELLS))
   // A hair more than needed: a cell as high as a sheet would hold both its boundaries by rounding.
@@ -59,6 +72,29 @@ export function weigh(
   layers: readonly Layer[],
   weightOf: (steel: string) => number,
   soft = 0,
+  cut?: Cut,
+): Weighing {
+  const whole = weighWhole(layers, weightOf, soft)
+  const middle = cut ? (cut.low + cut.high) / 2 : 0
+  const left = cut ? between(layers, cut) : []
+  if (!cut || left.length === 0) return whole
+  const joined = weighWhole(left, weightOf, soft)
+  return { ...whole, joined: { ...joined, bottom: joined.bottom + middle } }
+}
+
+/** What lies between two heights of a pile. */
+function between(layers: readonly Layer[], { low, high }: Cut): Layer[] {
+  const edges = boundariesOf(layers)
+  return layers.flatMap((layer, i) => {
+    const thickness = Math.min(edges[i + 1]!, high) - Math.max(edges[i]!, low)
+    return thickness > 0 ? [{ ...layer, thickness }] : []
+  })
+}
+
+function weighWhole(
+  layers: readonly Layer[],
+  weightOf: (steel: string) => number,
+  soft: number,
 ): Weighing {
   const cells = cellsOf(layers)
   const whole = heightOf(layers)
@@ -98,6 +134,8 @@ export function weigh(
   }
   const size = Math.max((high - low) / 2, 0.25)
   const least = (rounding: number) => (4 * rounding * size) / 1e-4
+  // Ends of the first integral lie at boundaries: the cells' starts and the joints in them.
+  const rises = tables.rise.flatMap((r, c) => [r, r + 2 * tables.bow[c]! * tables.joint[c]!])
   return {
     cells,
     cell,
@@ -108,6 +146,7 @@ export function weigh(
     soft: Math.min(soft / cell, 0.5),
     least: { f64: least(2 ** -52), f32: least(2 ** -23) },
     tables,
+    sway: { once: Math.max(...rises) - Math.min(...rises), twice: 2 * (high - low) },
   }
 }
 
@@ -139,9 +178,15 @@ export function meanOver(w: Weighing, z: number, dzdu: number, dzdv: number): nu
   const raw = (z - w.bottom) / w.cell
   const u = Math.min(Math.max(raw, INSIDE), w.cells - INSIDE)
   if (p <= 1) return near(w, u, p, q, g * h)
-  const thin = Math.max(g * h, w.least.f64)
+  const left = w.joined ?? w
+  return far(left, (z - left.bottom) / left.cell, w.cell / left.cell, { p, q })
+}
+
+function far(w: Weighing, raw: number, scale: number, reach: { p: number; q: number }): number {
+  const [p, q] = [reach.p * scale, reach.q * scale]
+  const u = Math.min(Math.max(raw, INSIDE), w.cells - INSIDE)
   const difference = second(w, u + p) - second(w, u + q) - second(w, u - q) + second(w, u - p)
-  const mean = w.mean + difference / thin
+  const mean = w.mean + difference / Math.max(p * p - q * q, w.least.f64)
   // A middle beyond the stack lies in no joint: there the outer sheet goes on.
   return mean + Math.min(1, Math.abs(raw - u) / p) * ((raw < 0 ? w.first : w.last) - mean)
 }

@@ -268,6 +268,7 @@ function inner({ layers, between, betweenSteel, betweenThickness }: Stated): Cla
 function stated(at: 'jacket' | 'between', { bar, steel }: Cladding): Problem[] {
   if ((bar === undefined) !== (steel === undefined)) return []
   const both = bar !== undefined
+  const steelOf = `${at}Steel`
   return [
     {
       at,
@@ -275,7 +276,7 @@ function stated(at: 'jacket' | 'between', { bar, steel }: Cladding): Problem[] {
         ? 'a bar and a plain steel are both stated'
         : 'neither a bar nor a plain steel is stated',
       why: `the layer is one or the other`,
-      try: [both ? `state "${at}" or "${at}Steel", not both` : `state "${at}" or "${at}Steel"`],
+      try: [both ? `state "${at}" or "${steelOf}", not both` : `state "${at}" or "${steelOf}"`],
     },
   ]
 }

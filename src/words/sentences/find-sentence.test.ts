@@ -12,6 +12,7 @@ const find = sentencesBy(
     'opening the cuts': 'das Öffnen der Schnitte',
     '{0} pulls young welds open': '{0} zieht junge Schweißungen auf',
     '{0} hardens through': '{0} härtet durch',
+    '{0} stays soft at the middle ({1})': '{0} bleibt in der Mitte weich ({1})',
     'In {0}, thick: {1}.': '{0}, dick: {1}.',
     'one of: {0}': 'eines von: {0}',
   },
@@ -38,6 +39,11 @@ test.each([
     'Öl, dick: 1084 härtet durch; O1 härtet durch.',
   ],
   ['one of: holes or x, length', 'eines von: Löcher oder x, Länge'],
+  // A template that meets only a part of the sentence gives way to one that explains it all.
+  [
+    'In oil, thick: 1084 stays soft at the middle (4 mm deep); O1 stays soft at the middle (6 mm deep).',
+    'Öl, dick: 1084 bleibt in der Mitte weich (4 mm tief); O1 bleibt in der Mitte weich (6 mm tief).',
+  ],
   // Sentences in a row.
   [
     'Look along it. The bar is 2 mm too small in length.',

@@ -114,7 +114,7 @@ export const operationsDE: Readonly<Record<string, string>> = {
   "Drill the piece's holes and cut its slots, while the steel is soft.":
     'Die Löcher des Stücks bohren und seine Schlitze schneiden, solange der Stahl weich ist.',
   'to drill': 'zum Bohren',
-  '{0}: {1} mm, {2} mm from the butt, {3}.': '{0}: {1} mm, {2} mm vom Knauf, {3}.',
+  '{0}: {1} mm, {2} mm from the butt, {3}.': '{0}: {1} mm, {2} mm vom Fuß, {3}.',
   'Break the rims: a sharp rim starts a crack in the quench.':
     'Die Ränder brechen: an einem scharfen Rand beginnt beim Abschrecken ein Riss.',
   'on the middle line': 'auf der Mittellinie',
@@ -205,9 +205,8 @@ export const operationsDE: Readonly<Record<string, string>> = {
     'gehärteter und angelassener Stahl ätzt mit mehr Kontrast (allgemein üblich)',
   'harden and temper it first': 'erst härten und anlassen',
   'accept a paler face': 'eine blassere Fläche hinnehmen',
-  'state "{0}" or "{1}Steel", not both':
-    '„{0}“ oder den schlichten Stahl dazu angeben („{1}Steel“), nicht beides',
-  'state "{0}" or "{1}Steel"': '„{0}“ oder den schlichten Stahl dazu angeben („{1}Steel“)',
+  'state "{0}" or "{1}", not both': '„{0}“ oder „{1}“ angeben, nicht beides',
+  'state "{0}" or "{1}"': '„{0}“ oder „{1}“ angeben',
   'the punch takes {0} of a bar {1} wide': 'der Lochstempel nimmt {0} eines {1} breiten Stabs',
   'the slit takes {0} of a bar {1} long': 'der Schlitz nimmt {0} eines {1} langen Stabs',
   '1 outer layer goes altogether as {0}': '1 Außenlage geht ganz ab ({0})',

@@ -49,8 +49,7 @@ const MOST_CELLS = 4096
 export function cellsOf(layers: readonly Layer[]): number {
   const whole = heightOf(layers)
   const inner = layers.slice(1, -1).map((l) => l.thickness)
-  // One boundary: in a single cell it lies inside, and not where two cells meet.
-  if (inner.length === 0) return 1
+  if (inner.length === 0) return Math.max(1, layers.length)
   const edge = Math.min(layers[0]!.thickness, layers[layers.length - 1]!.thickness)
   const thinnest = Math.min(...inner, Math.max(edge, whole / MOST_CELLS))
   // A hair more than needed: a cell as high as a sheet would hold both its boundaries by rounding.
@@ -111,7 +110,8 @@ function weighWhole(
   for (let c = 0; c < cells; c++) {
     // The sheet the cell begins in, then the boundary within it, if any.
     while (k + 1 < weights.length && edges[k + 1]! <= c) k++
-    const inside = k + 1 < weights.length && edges[k + 1]! < c + 1
+    // One at its very end is its own: the next begins beyond it.
+    const inside = k + 1 < weights.length && edges[k + 1]! <= c + 1
     const joint = inside ? edges[k + 1]! - c : 1
     const bow = (weights[k]! - mean) / 2
     const kink = inside ? (weights[k + 1]! - weights[k]!) / 2 : 0

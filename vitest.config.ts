@@ -26,7 +26,7 @@ export default defineConfig({
           name: 'browser',
           include: browser,
           fileParallelism: false,
-          testTimeout: 240_000,
+          testTimeout: 300_000,
           hookTimeout: 120_000,
         },
       },

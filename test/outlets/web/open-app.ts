@@ -10,6 +10,8 @@ const at = (path: string) => fileURLToPath(new URL(`../../../${path}`, import.me
 
 /** A machine with other work to do takes its time; what never comes is told soon enough. */
 const PATIENCE = 30_000
+/** For work that takes seconds on a machine of its own: a search for ways, a picture by a card that the processor plays. */
+export const LONG = 150_000
 
 /** The real app: a real server on a folder of its own, a real browser. */
 export interface OpenApp {
@@ -118,8 +120,8 @@ export async function type(page: Page, place: string, text: string): Promise<voi
 }
 
 /** Waits for something to become so; a busy machine takes its time. */
-export function eventually<T>(look: () => T) {
-  return expect.poll(look, { timeout: PATIENCE })
+export function eventually<T>(look: () => T, patience = PATIENCE) {
+  return expect.poll(look, { timeout: patience })
 }
 
 /** The job as the server has it. */

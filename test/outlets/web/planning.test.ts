@@ -1,7 +1,16 @@
 import { readFileSync } from 'node:fs'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { computeJob, readJob } from '#job'
-import { type OpenApp, eventually, fieldAt, kept, openApp, settled, type } from './open-app.ts'
+import {
+  LONG,
+  type OpenApp,
+  eventually,
+  fieldAt,
+  kept,
+  openApp,
+  settled,
+  type,
+} from './open-app.ts'
 
 let app: OpenApp
 beforeAll(async () => {
@@ -160,6 +169,8 @@ describe('planning', () => {
     await notice.getByRole('button', { name: 'Fine' }).click()
 
     await drop('faulty.json', sample('rigging-knife').replace('"weld"', '"wled"'))
+    // The plate may have faults of its own by now: the new job's are meant.
+    await eventually(() => page.url()).not.toMatch(/builders-plate/)
     const wrong = page.locator('.step.wrong').first()
     await wrong.waitFor()
     await wrong.getByRole('button').first().click()
@@ -218,7 +229,7 @@ describe('planning', () => {
     ).toBeGreaterThan(20)
     const before = await kept(app, 'rigging-knife')
     await raindrop.click()
-    await eventually(() => raindrop.getAttribute('aria-pressed')).toBe('true')
+    await eventually(() => raindrop.getAttribute('aria-pressed'), LONG).toBe('true')
     await settled(page)
     const after = (await kept(app, 'rigging-knife')) as { bars: { knife: { do: string }[] } }
     expect(after.bars.knife.map((step) => step.do)).toContain('dimple')
@@ -230,7 +241,7 @@ describe('planning', () => {
     await page.getByRole('button', { name: 'The route', exact: true }).click()
     await page.getByRole('button', { name: 'Other ways' }).click()
     const take = page.getByRole('button', { name: 'Take this way' })
-    await take.first().waitFor()
+    await take.first().waitFor({ timeout: LONG })
     expect(await page.getByText('as it is written').count()).toBeLessThanOrEqual(1)
     await take.first().click()
     await settled(page)

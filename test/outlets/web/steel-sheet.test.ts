@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { findings } from './findings.ts'
-import { type OpenApp, eventually, openApp, picture, softwareCard } from './open-app.ts'
+import { LONG, type OpenApp, eventually, openApp, picture, softwareCard } from './open-app.ts'
 
 let app: OpenApp
 beforeAll(async () => {
@@ -17,7 +17,7 @@ async function drawn(page: Page, by: 'card' | 'engine'): Promise<void> {
   const canvas = page.locator(
     `.stage[aria-busy="false"] canvas[data-by="${by}"][data-drawn="full"]`,
   )
-  await canvas.waitFor({ timeout: 120_000 })
+  await canvas.waitFor({ timeout: LONG })
 }
 
 /** Share of the stage that is metal, and how light the metal is on the whole. */

@@ -85,15 +85,15 @@ describe('nothing is lost', () => {
       await held
       await route.fulfill({ response })
     })
-    await type(page, 'name', 'Knife, first thought')
+    await type(page, 'name', 'Rigging knife, first thought')
     await eventually(() => sent).toBe(1)
-    await type(page, 'name', 'Knife, second thought')
+    await type(page, 'name', 'Rigging knife, second thought')
     // Longer than a change waits to be saved.
     await page.waitForTimeout(1200)
     expect(sent).toBe(1)
     release()
     await settled(page)
-    expect((await kept(app, 'rigging-knife')).name).toBe('Knife, second thought')
+    expect((await kept(app, 'rigging-knife')).name).toBe('Rigging knife, second thought')
     expect(await page.getByRole('button', { name: /^Undo/ }).innerText()).toBe('Undo 2')
     await page.context().close()
   })

@@ -58,7 +58,7 @@ export function bendStage(least: number): TailStage {
 }
 
 /** Below this rounding of the layer coordinate tells as a bend, cells. */
-const LEAST = 0.0625
+export const LEAST = 0.0625
 
 export function bendReader(tile: number): BendReader {
   const evaluator = compile([], {

@@ -1,5 +1,5 @@
 import { type ShaderText, type TailStage, type Warp, shaderText } from '#warp'
-import { bendStage } from './bend-reader.ts'
+import { LEAST, bendStage } from './bend-reader.ts'
 import { layerStage, meanStage } from './coverage-stage.ts'
 import { cutsOf } from './joints.ts'
 import { NEAR } from './mean-reader.ts'
@@ -261,7 +261,7 @@ function meansText(
 }
 
 function bendText(name: string, parts: Parts): string {
-  const bends = parts.add(`${name}Bends`, [], 2, bendStage(1))
+  const bends = parts.add(`${name}Bends`, [], 2, bendStage(LEAST))
   return [
     bends.text,
     `float ${name}Bend(vec3 own, vec3 other, bool across) {`,

@@ -23,9 +23,12 @@ export interface Asked {
 /** How the card's picture differs from the engine's, on pixels wholly of metal in both. */
 export interface Differences {
   readonly pixels: number
-  /** Pixels through which no more than half a sheet runs (resolved), and of them the share within 2/255. */
+  /** Pixels through which no more than half a sheet runs, and straight (resolved); of them the share within 2/255. */
   readonly resolved: number
   readonly within: number
+  /** Pixels taken in parts, and how far their coverage differs, in the mean: the engine takes bent parts in parts again. */
+  readonly parted: number
+  readonly partedOff: number
   /** Mean coverage of the rest, by the card and by the engine. */
   readonly fine: number
   readonly byCard: number
@@ -66,7 +69,10 @@ async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Dif
   const [places, traces, cover, more, shown] = (
     ['places', 'traces', 'cover', 'more', 'shown'] as const
   ).map((w) => scene.read(w))
-  const sums = { pixels: 0, resolved: 0, within: 0, fine: 0, byCard: 0, byEngine: 0, look: 0 }
+  const sums = {
+    ...{ pixels: 0, resolved: 0, within: 0, parted: 0, partedOff: 0 },
+    ...{ fine: 0, byCard: 0, byEngine: 0, look: 0 },
+  }
   for (let row = 0; row < view.height; row++)
     for (let column = 0; column < view.width; column++) {
       const card = 4 * ((view.height - 1 - row) * view.width + column)
@@ -76,7 +82,12 @@ async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Dif
       const mine = cover![card]! / more![card]!
       const theirs = map.means[0]![engine]! / 65535
       sums.look += Math.abs(255 * shown![card + 1]! - etched.data[3 * engine + 1]!)
-      if (Math.abs(traces![card + 1]!) + Math.abs(traces![card + 2]!) <= 0.5) {
+      const parted = more![card + 3]! > 0.5
+      if (parted) {
+        sums.parted++
+        sums.partedOff += Math.abs(mine - theirs)
+      }
+      if (!parted && Math.abs(traces![card + 1]!) + Math.abs(traces![card + 2]!) <= 0.5) {
         sums.resolved++
         if (Math.abs(mine - theirs) <= 2 / 255) sums.within++
       } else {
@@ -88,6 +99,7 @@ async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Dif
   return {
     ...sums,
     within: sums.within / Math.max(sums.resolved, 1),
+    partedOff: sums.partedOff / Math.max(sums.parted, 1),
     byCard: sums.byCard / Math.max(sums.fine, 1),
     byEngine: sums.byEngine / Math.max(sums.fine, 1),
     look: sums.look / Math.max(sums.pixels, 1),

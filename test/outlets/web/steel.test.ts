@@ -19,7 +19,18 @@ interface Asked {
   readonly depth?: number
 }
 type Differences = Readonly<
-  Record<'pixels' | 'resolved' | 'within' | 'fine' | 'byCard' | 'byEngine' | 'look', number>
+  Record<
+    | 'pixels'
+    | 'resolved'
+    | 'within'
+    | 'parted'
+    | 'partedOff'
+    | 'fine'
+    | 'byCard'
+    | 'byEngine'
+    | 'look',
+    number
+  >
 >
 
 let browser: Browser
@@ -88,6 +99,7 @@ describe('the card draws what the engine draws', () => {
     expect(found.pixels).toBeGreaterThan(300)
     if (found.resolved > 200) expect(found.within).toBeGreaterThanOrEqual(0.995)
     if (found.fine > 200) expect(Math.abs(found.byCard - found.byEngine)).toBeLessThan(0.002)
+    if (found.parted > 200) expect(found.partedOff).toBeLessThan(0.02)
     expect(found.look).toBeLessThan(1)
   })
 })

@@ -6,8 +6,7 @@ import {
   type RawShaderMaterial,
   type WebGLRenderTarget,
 } from 'three'
-import { type Origin, type PatternShader, patternShader } from '#pattern'
-import type { SteelWeights } from './metal.ts'
+import type { PatternShader } from '#pattern'
 import { beginFragment, stageFragment } from './pattern-passes.ts'
 
 type Uniforms = Record<string, IUniform>
@@ -25,33 +24,21 @@ export interface Bench {
 export class Chain {
   readonly shader: PatternShader
   readonly uniforms: Uniforms
+  private readonly name: string
   private readonly states: Uniforms
   private readonly begin: RawShaderMaterial
   private readonly stages: readonly RawShaderMaterial[]
-  private readonly texture: DataTexture
+  private texture: DataTexture
   private readonly bench: Bench
   private readonly outputs: number
 
-  constructor(
-    bench: Bench,
-    origin: Origin,
-    name: string,
-    directions: 2 | 3,
-    weights: readonly SteelWeights[],
-  ) {
+  constructor(bench: Bench, shader: PatternShader, name: string, directions: 2 | 3) {
     this.bench = bench
+    this.name = name
     this.outputs = directions + 1
-    this.shader = patternShader(origin, { name, directions, weights })
-    const { tables, tableWidth, numbers, stages } = this.shader
-    const rows = tables.length / tableWidth
-    this.texture = new DataTexture(
-      tables as Float32Array<ArrayBuffer>,
-      tableWidth,
-      rows,
-      RedFormat,
-      FloatType,
-    )
-    this.texture.needsUpdate = true
+    this.shader = shader
+    const { numbers, stages } = shader
+    this.texture = tablesOf(shader)
     this.states = Object.fromEntries(
       ['state0In', 'state1In', 'state2In', 'state3In'].map((key) => [key, { value: null }]),
     )
@@ -65,6 +52,17 @@ export class Chain {
     this.stages = stages.map((stage, i) =>
       bench.material(stageFragment(name, stage, i, directions), this.uniforms),
     )
+  }
+
+  /** Takes a pattern of other numbers told in the very same text, if it is; nothing is to be compiled then. */
+  take(shader: PatternShader): boolean {
+    const text = ({ stages, measure }: PatternShader) => [...stages, measure].join('\n')
+    if (text(shader) !== text(this.shader)) return false
+    for (const [key, value] of Object.entries(shader.numbers)) this.uniforms[key]!.value = value
+    this.texture.dispose()
+    this.texture = tablesOf(shader)
+    this.uniforms[`${this.name}Tables`]!.value = this.texture
+    return true
   }
 
   async compile(): Promise<void> {
@@ -96,4 +94,16 @@ export class Chain {
     for (const material of [this.begin, ...this.stages]) material.dispose()
     this.texture.dispose()
   }
+}
+
+function tablesOf({ tables, tableWidth }: PatternShader): DataTexture {
+  const texture = new DataTexture(
+    tables as Float32Array<ArrayBuffer>,
+    tableWidth,
+    tables.length / tableWidth,
+    RedFormat,
+    FloatType,
+  )
+  texture.needsUpdate = true
+  return texture
 }

@@ -24,7 +24,7 @@ import {
 } from 'three'
 import type { Facets } from './facets.ts'
 import { type Finish, finishes, stripLight } from '#look'
-import { type Origin, stacksOf } from '#pattern'
+import { type Origin, patternShader, stacksOf } from '#pattern'
 import { type Bench, Chain } from './chain.ts'
 import { FINAL_FRAGMENT, GEOMETRY_FRAGMENT, METAL_VERTEX, WHOLE_VERTEX } from './geometry-pass.ts'
 import { LOOK_FRAGMENT } from './look-pass.ts'
@@ -127,8 +127,15 @@ export class SteelScene {
     this.box = metal.box
     if (this.origin === metal.origin && this.weights === metal.weights) return
     const { origin, weights } = metal
-    const chain = new Chain(this.bench, origin, 'steel', 2, weights)
-    const { measure } = chain.shader
+    const shader = patternShader(origin, { name: 'steel', directions: 2, weights })
+    const { measure } = shader
+    if (this.pattern?.chain.take(shader)) {
+      this.clearWorked()
+      this.origin = origin
+      this.weights = weights
+      return
+    }
+    const chain = new Chain(this.bench, shader, 'steel', 2)
     const made = {
       chain,
       trace: this.wholeMaterial(TRACE_FRAGMENT, chain.uniforms),
@@ -149,7 +156,12 @@ export class SteelScene {
   async prepareWorked(): Promise<void> {
     if (this.worked || !this.origin) return
     const { origin } = this
-    const chain = new Chain(this.bench, origin, 'move', 3, [])
+    const chain = new Chain(
+      this.bench,
+      patternShader(origin, { name: 'move', directions: 3 }),
+      'move',
+      3,
+    )
     const sheets = sheetTexture(origin)
     const end = this.wholeMaterial(WORKED_FRAGMENT, {
       ...chain.uniforms,
@@ -284,13 +296,18 @@ export class SteelScene {
   }
 
   private clearPattern(): void {
-    const { pattern, worked } = this
+    const { pattern } = this
     pattern?.chain.dispose()
     for (const material of [pattern?.trace, pattern?.cover, pattern?.part]) material?.dispose()
+    this.pattern = undefined
+    this.clearWorked()
+  }
+
+  private clearWorked(): void {
+    const { worked } = this
     worked?.chain.dispose()
     worked?.end.dispose()
     worked?.sheets.dispose()
-    this.pattern = undefined
     this.worked = undefined
   }
 

@@ -312,15 +312,17 @@ function evaluateUniforms(
   return Float64Array.from(wanted, ({ node }) => value(node))
 }
 
+/** Where each table begins when they lie end to end. */
+export function tableStarts(program: Program): number[] {
+  let length = 0
+  return program.tables.map((table) => (length += table.length) - table.length)
+}
+
 /** The tables' values, end to end, and where each begins. */
 export function tableValues(program: Program, steps: readonly Stage[]) {
-  const starts: number[] = []
-  let length = 0
-  for (const table of program.tables) {
-    starts.push(length)
-    length += table.length
-  }
-  const values = new Float64Array(length)
+  const starts = tableStarts(program)
+  const last = program.tables.length - 1
+  const values = new Float64Array(last < 0 ? 0 : starts[last]! + program.tables[last]!.length)
   program.tables.forEach((table, i) => {
     const own = table.values ?? steps[table.from!.step]!.tables![table.from!.name]!
     values.set(own, starts[i])

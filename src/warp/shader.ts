@@ -1,5 +1,12 @@
 import type { Node } from './graph.ts'
-import { buildProgram, stepsOf, tableValues, type ChainOptions, type Stage } from './program.ts'
+import {
+  buildProgram,
+  stepsOf,
+  tableStarts,
+  tableValues,
+  type ChainOptions,
+  type Stage,
+} from './program.ts'
 import type { Warp } from './warp.ts'
 
 /** Width of the texture that holds the tables, in entries. */
@@ -34,33 +41,32 @@ export function shaderText(
   const program = buildProgram(warps, { ...options, precision: 'f32', groupSize: Infinity })
   const group = program.groups[0]!
   const name = options.name ?? 'pullBack'
-  const { starts } = tableValues(program, stepsOf(warps, options))
   const { sampler, from } = options.shared ?? { sampler: `${name}Tables`, from: 0 }
   const names = channelNames(program.channels, program.directions, program.branches.length)
   program.outputs.forEach(({ name, channel }) => (names[channel] = name))
   const firstOut = 3 + 3 * program.directions
 
+  const number = (slot: number) => `${name}Numbers[${slot >> 2}].${'xyzw'[slot & 3]!}`
   const values = new Map<Node, string>()
   const value = (node: Node): string => {
     if (node.op === 'const') return literal(node.at)
     if (node.op === 'input') return names[node.at]!
     const slot = group.uniforms.get(node)
-    return slot === undefined
-      ? values.get(node)!
-      : `${name}Numbers[${slot >> 2}].${'xyzw'[slot & 3]!}`
+    return slot === undefined ? values.get(node)! : number(slot)
   }
   const lines = group.order.map((node, i) => {
     const local = `t${i}`
     const args = node.args.map(value)
     values.set(node, local)
     if (node.op !== 'fetch') return `  float ${local} = ${expression(node, args)};`
-    const at = from + starts[group.tables[node.table]!]! + node.at
-    return `  float ${local} = ${name}Table(int(${args[0]!}) + ${at});`
+    // Where a table begins is a number too: one a little longer needs no other text.
+    const start = number(program.uniformCount + group.tables[node.table]!)
+    return `  float ${local} = ${name}Table(int(${args[0]!}) + int(${start}) + ${node.at});`
   })
   const ends = group.writes.map(({ node }, i) => `  float e${i} = ${value(node)};`)
   const writes = group.writes.map(({ channel }, i) => `  ${names[channel]!} = e${i};`)
   const parameters = names.map((name, i) => `${i < firstOut ? 'inout' : 'out'} float ${name}`)
-  const vectors = Math.max(1, Math.ceil(program.uniformCount / 4))
+  const vectors = Math.max(1, Math.ceil((program.uniformCount + program.tables.length) / 4))
   const text = [
     `uniform vec4 ${name}Numbers[${vectors}];`,
     ...(program.tables.length > 0
@@ -82,7 +88,10 @@ export function shaderText(
     parameters: names,
     numbers(newWarps, stages) {
       const all = new Float32Array(vectors * 4)
-      all.set(program.uniforms(stepsOf(newWarps, { ...options, ...stages })))
+      const steps: readonly Stage[] = stepsOf(newWarps, { ...options, ...stages })
+      all.set(program.uniforms(steps))
+      const starts = tableStarts(program).map((start) => from + start)
+      all.set(starts, program.uniformCount)
       return all
     },
     tables(newWarps, stages) {

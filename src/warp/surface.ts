@@ -3,28 +3,29 @@ import type { Settings } from './warp.ts'
 
 /**
  * A smooth height over a grid: quadratic B-splines over rows of `columns` coefficients, once differentiable. `columns`
- * × rows coefficients span (columns − 2) × (rows − 2) cells; beyond them the surface goes on level, or repeats.
+ * × rows coefficients span (columns − 2) × (rows − 2) cells; beyond them the surface goes on level, or repeats. Both
+ * are numbers of the warp's: a bar a little longer is the same arithmetic.
  */
 export function surfaceAt(
   g: Graph,
   at: Settings,
   names: readonly string[],
-  columns: number,
   repeats: boolean,
   tx: Node,
   ty: Node,
 ) {
-  const rows = at.table(names[0]!).length / columns
-  const u = splineCell(g, tx, columns - 2, repeats)
-  const v = splineCell(g, ty, rows - 2, repeats)
+  const columns = at.number('columns')
+  const u = splineCell(g, tx, g.sub(columns, 2), repeats)
+  const v = splineCell(g, ty, g.sub(at.number('rows'), 2), repeats)
   const corner = g.add(g.mul(v.cell, columns), u.cell)
+  const corners = [corner, g.add(corner, columns), g.add(corner, g.mul(columns, 2))]
   return names.map((name) => {
     const { table } = at.table(name)
     const row = (weights: readonly Node[], j: number) =>
       mix(
         g,
         weights,
-        [0, 1, 2].map((i) => g.fetch(table, corner, j * columns + i)),
+        [0, 1, 2].map((i) => g.fetch(table, corners[j]!, i)),
       )
     const across = [0, 1, 2].map((j) => row(u.weights, j))
     const leaning = [0, 1, 2].map((j) => row(u.slopes, j))
@@ -42,9 +43,9 @@ function mix(g: Graph, weights: readonly Node[], values: readonly Node[]): Node 
   return g.add(a, b, c)
 }
 
-function splineCell(g: Graph, t: Node, cells: number, repeats: boolean) {
+function splineCell(g: Graph, t: Node, cells: Node, repeats: boolean) {
   const inside = repeats ? g.sub(t, g.mul(g.floor(g.div(t, cells)), cells)) : g.clamp(t, 0, cells)
-  const cell = g.clamp(g.floor(inside), 0, cells - 1)
+  const cell = g.clamp(g.floor(inside), 0, g.sub(cells, 1))
   const f = g.sub(inside, cell)
   const rest = g.sub(1, f)
   const half = g.mul(f, f, 0.5)

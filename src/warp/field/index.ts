@@ -18,8 +18,9 @@ export function field(given: {
   across: readonly number[]
   middle: readonly number[]
 }): Warp {
-  const { columns, along, across, middle, ...numbers } = given
-  return { kind: 'field', form: String(columns), numbers, tables: { along, across, middle } }
+  const { along, across, middle, ...numbers } = given
+  const rows = middle.length / numbers.columns
+  return { kind: 'field', numbers: { ...numbers, rows }, tables: { along, across, middle } }
 }
 
 export const fieldKind: WarpKind = {
@@ -30,7 +31,7 @@ export const fieldKind: WarpKind = {
     const tx = g.div(g.sub(x, n('x')), n('cellX'))
     const ty = g.div(g.sub(y, n('y')), n('cellY'))
     const names = ['along', 'across', 'middle']
-    const [u, v, m] = surfaceAt(g, at, names, Number(at.form), false, tx, ty)
+    const [u, v, m] = surfaceAt(g, at, names, false, tx, ty)
     const area = g.sub(
       g.mul(g.add(g.div(u!.dx, n('cellX')), 1), g.add(g.div(v!.dy, n('cellY')), 1)),
       g.mul(g.div(u!.dy, n('cellY')), g.div(v!.dx, n('cellX'))),

@@ -22,17 +22,18 @@ export function relief(given: {
   dies?: 'single' | 'interlocking'
   repeats?: boolean
 }): Warp {
-  const { columns, depths, dies = 'single', repeats = false, ...numbers } = given
-  const form = `${dies} ${columns}${repeats ? ' repeats' : ''}`
-  return { kind: 'relief', form, numbers, tables: { depths } }
+  const { depths, dies = 'single', repeats = false, ...numbers } = given
+  const form = `${dies}${repeats ? ' repeats' : ''}`
+  const rows = depths.length / numbers.columns
+  return { kind: 'relief', form, numbers: { ...numbers, rows }, tables: { depths } }
 }
 
 function pressed(g: Graph, { x, y, z }: Place, at: Settings) {
   const n = at.number
-  const [dies, columns, repeats] = at.form.split(' ')
+  const [dies, repeats] = at.form.split(' ')
   const tx = g.div(g.sub(x, n('x')), n('cellX'))
   const ty = g.div(g.sub(y, n('y')), n('cellY'))
-  const [d] = surfaceAt(g, at, ['depths'], Number(columns), repeats === 'repeats', tx, ty)
+  const [d] = surfaceAt(g, at, ['depths'], repeats === 'repeats', tx, ty)
   const depth = g.max(g.div(g.sub(n('face'), z), n('reach')), 0)
   const share = dies === 'single' ? g.exp(g.negate(depth)) : g.max(g.sub(1, depth), 0)
   const above = g.less(n('face'), z, 0, 1)

@@ -36,6 +36,12 @@ export const presets: readonly Preset[] = [
     looks: [strip('the face')],
   },
   {
+    name: 'straight-laminate-on-end',
+    title: 'Straight laminate on end',
+    say: 'The bar stood on its end and drawn out across its layers: lines across the piece.',
+    looks: [strip('the face')],
+  },
+  {
     name: 'random',
     title: 'Random',
     say: 'Contour lines of the unevenness of hammer and hand, cut by a flat face.',

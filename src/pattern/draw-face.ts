@@ -3,6 +3,7 @@ import { type Band, drawBand } from './band.ts'
 import type { Crew } from './crew.ts'
 import { cutsOf } from './joints.ts'
 import { type Origin, type Stack, stacksOf } from './origin.ts'
+import { precisionFor } from './precision.ts'
 import { type TracerOptions, type Weights, NOTHING, traceOrigin } from './tracer.ts'
 import { type FaceView, coarsen } from '#view'
 
@@ -30,7 +31,7 @@ export interface PatternMap {
 export interface DrawOptions {
   /** Of each steel by name, 0 … 1: `lightnessOf` a grade for a picture, 1 and 0 for a share. */
   readonly weights: readonly Weights[]
-  /** Left out, f32 but for very small pixels. */
+  /** Left out, f32 where its rounding would not show. */
   readonly precision?: 'f32' | 'f64'
   /** Parts a side into which pixels that are not smooth are split (default 4; 1: none). */
   readonly fine?: number
@@ -61,16 +62,12 @@ const FINE = 4
 /** Pixels of a first picture: a few thousandths of a second. */
 const COARSE_PIXELS = 60_000
 
-/** Single precision tells places along a bar apart by some 10 nm: smaller pixels (m) than this are drawn in double. */
-const LEAST_SINGLE = 2e-6
-
 function tracingOf(
   view: FaceView,
   origin: Origin,
   { precision, weights }: Pick<DrawOptions, 'weights' | 'precision'>,
 ): TracerOptions {
-  const usual = view.pixel < LEAST_SINGLE ? 'f64' : 'f32'
-  return { precision: precision ?? usual, weights, cuts: cutsOf(origin) }
+  return { precision: precision ?? precisionFor(view, origin), weights, cuts: cutsOf(origin) }
 }
 
 let pictures = 0
@@ -93,7 +90,7 @@ export async function drawFace(
   }
   if (onCoarse) {
     const times = Math.max(4, Math.ceil(Math.sqrt((view.width * view.height) / COARSE_PIXELS)))
-    onCoarse(drawFaceNow(coarsen(view, times), origin, { ...options, fine: 1 }))
+    onCoarse(drawFaceNow(coarsen(view, times), origin, { ...options, precision: 'f32', fine: 1 }))
   }
   crew?.hands.forEach((hand) => hand.post(order))
   const collected = new Collected(view, origin, options.weights.length)

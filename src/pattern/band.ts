@@ -1,7 +1,7 @@
 import type { LayerRow } from './bend-reader.ts'
 import { Parts } from './parts.ts'
 import { OF_PIXEL, type PixelRow, Straightness } from './straightness.ts'
-import { type BandSurface, rasterise } from '#view'
+import { type BandSurface, facetsOfParts, rasterise } from '#view'
 import { NOTHING, type Tracer } from './tracer.ts'
 import type { FaceView } from '#view'
 
@@ -181,21 +181,19 @@ class Drawing {
   splitMarked({ from, to }: { from: number; to: number }, fine: number): number {
     const { marks, surface, view, tracer, top } = this
     const parts = new Parts(view, tracer, surface, top, fine, this.straightness)
-    const waiting: number[] = []
-    let done = 0
-    const flush = () => {
-      parts.draw(waiting, marks)
-      waiting.forEach((at, k) => this.take(at, k, parts))
-      done += waiting.length
-      waiting.length = 0
+    const marked: number[] = []
+    for (let at = from; at < to; at++)
+      if (marks[at] !== 0 && surface.alpha[at] !== 0) marked.push(at)
+    for (let start = 0; start < marked.length; start += SURFACES) {
+      const some = marked.slice(start, start + SURFACES)
+      const facets = surface.facets && facetsOfParts(view, top, some, fine)
+      for (let first = 0; first < some.length; first += parts.most) {
+        const now = some.slice(first, first + parts.most)
+        parts.draw(now, marks, facets, first)
+        now.forEach((at, k) => this.take(at, k, parts))
+      }
     }
-    for (let at = from; at < to; at++) {
-      if (marks[at] === 0 || surface.alpha[at] === 0) continue
-      waiting.push(at)
-      if (waiting.length === parts.most) flush()
-    }
-    if (waiting.length > 0) flush()
-    return done
+    return marked.length
   }
 
   clearHoles(): void {
@@ -216,6 +214,9 @@ class Drawing {
     if (this.tracer.seams) this.seam[at] = Math.round(seam[k]! * 255)
   }
 }
+
+/** Pixels the parts of which have their surface found at once. */
+const SURFACES = 4096
 
 const known = new WeakMap<Tracer, Straightness>()
 

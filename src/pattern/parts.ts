@@ -1,4 +1,4 @@
-import type { BandSurface, FaceView } from '#view'
+import type { BandSurface, FaceView, PartFacets } from '#view'
 import { DOWN, LEFT, OF_PART, RIGHT, SMOOTH, UNEVEN, UP } from './straightness.ts'
 import type { PixelRow, Straightness } from './straightness.ts'
 import { NOTHING, type Tracer } from './tracer.ts'
@@ -25,6 +25,8 @@ export class Parts {
   private readonly top: number
   private readonly fine: number
   private readonly straightness: Straightness
+  private facets: PartFacets | undefined
+  private first = 0
 
   constructor(
     view: FaceView,
@@ -65,9 +67,19 @@ export class Parts {
     this.marks = this.rows.map(() => new Uint8Array(width))
   }
 
-  /** Draws pixels by their numbers in the band; `of`: how each was marked there. */
-  draw(pixels: readonly number[], of: Uint8Array): void {
+  /**
+   * Draws pixels by their numbers in the band; `of`: how each was marked there; `facets`: of their parts, the first
+   * pixel's being number `first` there.
+   */
+  draw(
+    pixels: readonly number[],
+    of: Uint8Array,
+    facets: PartFacets | undefined,
+    first: number,
+  ): void {
     const { fine, rows, marks, skins, tracer } = this
+    this.facets = facets
+    this.first = first
     const width = pixels.length * fine
     this.metal.fill(0)
     this.seam.fill(0)
@@ -75,7 +87,24 @@ export class Parts {
     for (const mean of this.means) mean.fill(0)
     const part = this.view.pixel / fine
     // Laid out as rows of parts, as wide as all pixels together, the highest first.
-    pixels.forEach((at, k) => this.fill(at, 0, 0, part, fine, k * fine, width))
+    pixels.forEach((at, k) => {
+      if (!facets) this.fill(this.planeOf(at), at, 0, 0, part, fine, k * fine, width)
+      else
+        for (let j = 0; j < fine; j++)
+          for (let i = 0; i < fine; i++) {
+            const plane = this.planeOf(at, k, i, j)
+            this.fill(
+              plane,
+              at,
+              i * part,
+              (fine - 1 - j) * part,
+              part,
+              1,
+              j * width + k * fine + i,
+              1,
+            )
+          }
+    })
     tracer.run(width * fine)
     const { found } = tracer
     rows.forEach((row, j) => {
@@ -102,12 +131,13 @@ export class Parts {
   private markRims(pixels: readonly number[], of: Uint8Array): void {
     const { fine, tracer, marks, rows, ring, straightness } = this
     const part = this.view.pixel / fine
-    const rims = pixels.flatMap((at, k) => this.rimsOf(of[at]!, at, k * fine))
+    const rims = pixels.flatMap((at, k) => this.rimsOf(of[at]!, at, k))
     for (let first = 0; first < rims.length; first += tracer.tile) {
       const now = rims.slice(first, first + tracer.tile)
-      now.forEach(({ at, i, j, besides, above }, n) =>
-        this.fill(at, (i + besides) * part, (fine - 1 - j + above) * part, part, 1, n, 1),
-      )
+      now.forEach(({ k, at, i, j, besides, above }, n) => {
+        const [right, up] = [(i + besides) * part, (fine - 1 - j + above) * part]
+        this.fill(this.planeOf(at, k, i, j), at, right, up, part, 1, n, 1)
+      })
       tracer.run(now.length)
       const { found } = tracer
       ring.layer.set(found.layer.subarray(0, now.length), 1)
@@ -115,8 +145,8 @@ export class Parts {
       ring.alongV.set(found.alongV.subarray(0, now.length), 1)
       ring.stack.set(found.stack.subarray(0, now.length))
       ring.means.forEach((mean, m) => mean.set(found.means[m]!.subarray(0, now.length)))
-      now.forEach(({ from, i, j, besides, above }, n) => {
-        const c = from + i
+      now.forEach(({ k, i, j, besides, above }, n) => {
+        const c = k * fine + i
         const across = besides !== 0
         const broken =
           besides + above < 0
@@ -127,12 +157,12 @@ export class Parts {
     }
   }
 
-  /** Outermost parts of a pixel (its first column: `from`) to be compared with what lies beyond. */
-  private rimsOf(sides: number, at: number, from: number): Rim[] {
+  /** Outermost parts of a pixel to be compared with what lies beyond. */
+  private rimsOf(sides: number, at: number, k: number): Rim[] {
     const last = this.fine - 1
     const rims: Rim[] = []
     const add = (j: number, i: number, besides: number, above: number) =>
-      rims.push({ at, from, i, j, besides, above })
+      rims.push({ k, at, i, j, besides, above })
     if (sides > UNEVEN)
       for (let n = 0; n <= last; n++) {
         if (sides & LEFT) add(n, 0, -1, 0)
@@ -161,9 +191,10 @@ export class Parts {
     const { found } = this.tracer
     for (let first = 0; first < again.length; first += most) {
       const now = again.slice(first, first + most)
-      now.forEach(({ at, i, j }, n) =>
-        this.fill(at, i * part, (fine - 1 - j) * part, part / FINER, FINER, n * each, FINER),
-      )
+      now.forEach(({ k, at, i, j }, n) => {
+        const [plane, right, up] = [this.planeOf(at, k, i, j), i * part, (fine - 1 - j) * part]
+        this.fill(plane, at, right, up, part / FINER, FINER, n * each, FINER)
+      })
       this.tracer.run(now.length * each)
       now.forEach(({ k }, n) => {
         for (let p = n * each; p < (n + 1) * each; p++)
@@ -187,11 +218,28 @@ export class Parts {
     for (let n = 0; n < means.length; n++) this.means[n]![k]! += share * means[n]![at]!
   }
 
+  /** The surface under part (i, j) of pixel k, or under the whole pixel, as a plane: its height at the pixel's corner. */
+  private planeOf(at: number, k = 0, i = 0, j = 0): Plane {
+    const { facets: parts, surface, fine, view } = this
+    const whole = surface.facets
+    const { pixel } = view
+    if (!whole) return FLAT
+    const n = ((this.first + k) * fine + j) * fine + i
+    if (parts && parts.out[n]! > -Infinity) {
+      const [right, up] = [parts.slopeRight[n]!, parts.slopeUp[n]!]
+      const corner = ((i + 0.5) * right + (fine - j - 0.5) * up) * (pixel / fine)
+      return { out: parts.out[n]! - corner, right, up }
+    }
+    const [right, up] = [whole.slopeRight[at]!, whole.slopeUp[at]!]
+    return { out: whole.out[at]! - (right + up) * (pixel / 2), right, up }
+  }
+
   /**
    * Points and footprints of `count` × `count` squares of side `part`, from so far right of and above a pixel's lower
    * left corner: rows of them, the highest first, `stride` apart in the tracer's input from `to` on.
    */
   private fill(
+    plane: Plane,
     at: number,
     right: number,
     up: number,
@@ -200,21 +248,17 @@ export class Parts {
     to: number,
     stride: number,
   ): void {
-    const { view, tracer, surface } = this
+    const { view, tracer } = this
     const { frame, pixel, width } = view
     const row = Math.floor(at / width)
     const across = (at - row * width) * pixel + right
     const upward = (view.height - (this.top + row) - 1) * pixel + up
-    const { facets } = surface
-    const [slopeR, slopeU] = facets ? [facets.slopeRight[at]!, facets.slopeUp[at]!] : [0, 0]
-    // The facet's height at the first corner.
-    const out = facets
-      ? facets.out[at]! + (right - pixel / 2) * slopeR + (up - pixel / 2) * slopeU
-      : 0
+    // Its height at the first corner.
+    const out = plane.out + right * plane.right + up * plane.up
     for (let k = 0; k < 3; k++) {
       const n = frame.out[k]!
-      const stepR = part * (frame.right[k]! + n * slopeR)
-      const stepU = part * (frame.up[k]! + n * slopeU)
+      const stepR = part * (frame.right[k]! + n * plane.right)
+      const stepU = part * (frame.up[k]! + n * plane.up)
       const start = frame.origin[k]! + across * frame.right[k]! + upward * frame.up[k]! + n * out
       const place = tracer.input(k)
       const du = tracer.input(3 + k)
@@ -241,8 +285,15 @@ interface Again {
 }
 
 /** An outermost part, and on which side of it the next pixel lies. */
-interface Rim extends Omit<Again, 'k'> {
-  readonly from: number
+interface Rim extends Again {
   readonly besides: number
   readonly above: number
 }
+
+/** A surface about a pixel: its height at the pixel's lower left corner, and its slopes. */
+interface Plane {
+  readonly out: number
+  readonly right: number
+  readonly up: number
+}
+const FLAT: Plane = { out: 0, right: 0, up: 0 }

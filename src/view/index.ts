@@ -3,5 +3,5 @@ export { type FaceView, type Frame, type Surface, type Vector, coarsen, crop } f
 export { type FaceOptions, type Plane, type Side, SIDES } from './face.ts'
 export { faceOfBar, faceOfMesh, faceOfSolid } from './face.ts'
 export { sectionOfBar, sectionOfMesh, sectionOfSolid } from './face.ts'
-export { type BandSurface, rasterise } from './raster.ts'
+export { type BandSurface, type PartFacets, facetsOfParts, rasterise } from './raster.ts'
 export { smoothNormals } from './smooth-normals.ts'

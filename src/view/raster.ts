@@ -49,27 +49,114 @@ export function rasterise(view: FaceView, top: number, bottom: number): BandSurf
   return { alpha, facets }
 }
 
-/** Lowers the face by an imprint, as far as the face has not been ground down to its floor. */
+/** Heights and slopes of parts of pixels, `fine` × `fine` of each, row by row from its upper left. */
+export type PartFacets = Pick<Facets, 'out' | 'slopeRight' | 'slopeUp'>
+
+/**
+ * The surface under the parts of some pixels (numbers in a band from row `top`, in order): a pixel on a ridge lies on
+ * several facets. Where a part's middle is off the metal its height is −∞. Undefined of a plane.
+ */
+export function facetsOfParts(
+  view: FaceView,
+  top: number,
+  pixels: readonly number[],
+  fine: number,
+): PartFacets | undefined {
+  const { surface, width } = view
+  if (surface.kind === 'flat' || pixels.length === 0) return undefined
+  const size = pixels.length * fine ** 2
+  const parts: PartFacets = {
+    out: new Float64Array(size).fill(-Infinity),
+    slopeRight: new Float32Array(size),
+    slopeUp: new Float32Array(size),
+  }
+  const rowOf = (at: number) => Math.floor(at / width)
+  const first = rowOf(pixels[0]!)
+  const rows = rowOf(pixels[pixels.length - 1]!) - first + 1
+  const places = new Int32Array(rows * width).fill(-1)
+  const spans = Array.from({ length: rows }, (): [number, number] => [width, -1])
+  pixels.forEach((at, k) => {
+    places[at - first * width] = k
+    const span = spans[rowOf(at) - first]!
+    span[0] = Math.min(span[0], at % width)
+    span[1] = at % width
+  })
+  const finer = {
+    ...view,
+    width: width * fine,
+    height: view.height * fine,
+    pixel: view.pixel / fine,
+  }
+  const from = (top + first) * fine
+  scan(
+    finer,
+    surface,
+    from,
+    rows * fine,
+    1,
+    (place, out, _, _u, _v, slopes) => {
+      const [row, column] = [Math.floor(place / finer.width), place % finer.width]
+      const k = places[Math.floor(row / fine) * width + Math.floor(column / fine)]!
+      const at = (k * fine + (row % fine)) * fine + (column % fine)
+      if (k < 0 || out <= parts.out[at]!) return
+      parts.out[at] = out
+      parts.slopeRight[at] = slopes[0]
+      parts.slopeUp[at] = slopes[1]
+    },
+    (row) => {
+      const [least, most] = spans[Math.floor((row - from) / fine)]!
+      return [least * fine, (most + 1) * fine - 1]
+    },
+  )
+  const { imprint } = surface
+  pixels.forEach((pixel, k) => {
+    for (let part = 0; part < fine ** 2; part++) {
+      const at = k * fine ** 2 + part
+      if (parts.out[at] === -Infinity) continue
+      const lean = Math.hypot(1, parts.slopeRight[at]!, parts.slopeUp[at]!)
+      parts.out[at] = parts.out[at]! - view.depth * lean
+      const row = (top + rowOf(pixel)) * fine + Math.floor(part / fine)
+      if (imprint) press(finer, imprint, row, (pixel % width) * fine + (part % fine), parts, at)
+    }
+  })
+  return parts
+}
+
+/** Lowers a place of the face by an imprint, as far as the face has not been ground down to its floor. */
+function press(
+  { frame, height, pixel, depth }: FaceView,
+  imprint: Imprint,
+  row: number,
+  column: number,
+  facets: PartFacets,
+  at: number,
+): readonly [number, number] | undefined {
+  const [below, alongX, alongY] = imprintAt(
+    imprint,
+    frame.origin[0] + (column + 0.5) * pixel,
+    frame.origin[1] + (height - row - 0.5) * pixel,
+  )
+  if (below <= depth) return undefined
+  facets.out[at] = facets.out[at]! - (below - depth)
+  facets.slopeRight[at] = facets.slopeRight[at]! - alongX
+  facets.slopeUp[at] = facets.slopeUp[at]! - alongY
+  return [alongX, alongY]
+}
+
 function pressIn(
-  { frame, width, height, pixel, depth }: FaceView,
+  view: FaceView,
   imprint: Imprint,
   top: number,
   rows: number,
   facets: Facets,
 ): void {
+  const { width } = view
   for (let row = 0; row < rows; row++) {
-    const y = frame.origin[1] + (height - top - row - 0.5) * pixel
     for (let column = 0; column < width; column++) {
-      const [below, alongX, alongY] = imprintAt(
-        imprint,
-        frame.origin[0] + (column + 0.5) * pixel,
-        y,
-      )
-      if (below <= depth) continue
       const at = row * width + column
-      facets.out[at] = facets.out[at]! - (below - depth)
-      facets.slopeRight[at] = facets.slopeRight[at]! - alongX
-      facets.slopeUp[at] = facets.slopeUp[at]! - alongY
+      const pressed = press(view, imprint, top + row, column, facets, at)
+      if (!pressed) continue
+      const [alongX, alongY] = pressed
       const [right, up] = [facets.normalRight[at]!, facets.normalUp[at]!]
       const out = Math.sqrt(Math.max(1e-6, 1 - right * right - up * up))
       const lean = [right + out * alongX, up + out * alongY] as const
@@ -287,8 +374,9 @@ function scan(
     v: number,
     slopes: readonly [number, number],
   ) => void,
+  within: (row: number) => readonly [number, number] = () => [0, view.width - 1],
 ): void {
-  const { width, height, pixel } = view
+  const { height, width, pixel } = view
   const { positions: p, triangles: t } = surface
   for (let i = 0; i < t.length; i += 3) {
     const [a, b, c] = [t[i]! * 3, t[i + 1]! * 3, t[i + 2]! * 3]
@@ -306,8 +394,9 @@ function scan(
       const y = (height - row - 0.5) * pixel - ay
       // Where the row enters and leaves: u, v ≥ 0 and u + v ≤ 1 are all linear in x.
       const bounds = rowSpan(ax, ux, uy, vx, vy, seen, y)
-      const from = Math.max(0, Math.ceil(bounds[0] / pixel - 0.5))
-      const to = Math.min(width - 1, Math.floor(bounds[1] / pixel - 0.5))
+      const [least, most] = within(row)
+      const from = Math.max(least, Math.ceil(bounds[0] / pixel - 0.5))
+      const to = Math.min(most, Math.floor(bounds[1] / pixel - 0.5))
       for (let column = from; column <= to; column++) {
         const x = (column + 0.5) * pixel - ax
         const u = (x * vy - y * vx) / seen

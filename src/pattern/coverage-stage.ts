@@ -15,20 +15,24 @@ export function layerStage(weighing: Weighing): TailStage {
   }
 }
 
+/** Near; far, but within the pile alone; far, over its joints. */
+export type Reach = 'near' | 'alone' | 'far'
+
 /** The mean of each weighing over a pixel, from the layer coordinate and its runs as x, y, z: see Weighing. */
 export function meanStage(
   weighings: readonly Weighing[],
   precision: 'f32' | 'f64',
-  reach: 'near' | 'far',
+  reach: Reach,
 ): TailStage {
   const whole = weighings[0]!
   // Near, the outer sheets go on beyond the stack; far, what a joint leaves of it repeats, in cells of its own.
-  const used = reach === 'near' ? weighings : weighings.map((w) => w.joined ?? w)
+  const used = reach === 'far' ? weighings.map((w) => w.joined ?? w) : weighings
   const first = used[0]!
   const { cells } = first
   const numbers: Record<string, number> = {
     scale: whole.cell / first.cell,
     from: (whole.bottom - first.bottom) / first.cell,
+    to: (whole.bottom - first.bottom + whole.cells * whole.cell) / first.cell,
     least: Math.max(...used.map((w) => w.least[precision])),
     cells,
     soft: first.soft,
@@ -140,8 +144,9 @@ function readFar(g: Graph, { raw, u, p, q, product }: Pixel, at: Settings, count
   }
   const corners = [g.add(u, p), g.add(u, q), g.sub(u, q), g.sub(u, p)].map(cell)
   const over = g.div(1, g.max(product, at.number('least')))
-  // A middle beyond the stack lies in no joint: there the outer sheet goes on.
-  const outside = g.min(g.div(g.abs(g.sub(raw, u)), p), 1)
+  // A middle beyond the whole stack lies in no joint: there the outer sheet goes on.
+  const beyond = g.max(g.sub(at.number('from'), raw), g.sub(raw, at.number('to')))
+  const outside = g.clamp(g.div(beyond, p), 0, 1)
   return Array.from({ length: count }, (_, i) => {
     const of = (name: string, c: Node) => g.fetch(at.table(`${name}${i}`).table, c)
     const [a, b, c, d] = corners.map((k) =>

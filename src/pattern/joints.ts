@@ -1,19 +1,18 @@
 import type { Warp } from '#warp'
 import { type Origin, type Stack, moved, stacksOf } from './origin.ts'
 import { traceOrigin } from './tracer.ts'
-import { type Cut, heightOf } from './weighing.ts'
+import { type Cut, type Ground, heightOf } from './weighing.ts'
 
 /** Places along the bar at which a joint is looked at. */
 const LOOKS = 12
-/** How far into the pile (of its height) a joint may be cut, and how far askew: else the sheets do not lie flat in it. */
-const DEEPEST = 0.2
-const ASKEW = 0.1
+/** How far into the pile (of half its height) a joint may be cut: else the sheets do not lie flat in it. */
+const DEEPEST = 0.9
 
 const known = new WeakMap<Origin, ReadonlyMap<Stack, Cut>>()
 
 /**
  * Where the piles of a tree end at their joints: faces are ground before a restack, so that less of the outer sheets
- * repeats than was laid. The mean over a pile's joints; piles that are not restacked flat are not in the list.
+ * repeats than was laid. Piles that are not restacked flat are not in the list.
  */
 export function cutsOf(origin: Origin): ReadonlyMap<Stack, Cut> {
   const seen = known.get(origin)
@@ -22,27 +21,24 @@ export function cutsOf(origin: Origin): ReadonlyMap<Stack, Cut> {
   visit(origin, 1, faces, new Set())
   const cuts = new Map<Stack, Cut>()
   for (const [stack, { low, high }] of faces)
-    cuts.set(stack, {
-      low: -heightOf(stack.layers) / 2 + meanOf(low),
-      high: heightOf(stack.layers) / 2 - meanOf(high),
-    })
+    cuts.set(stack, { low: shared(low), high: shared(high) })
   known.set(origin, cuts)
   return cuts
 }
 
 /** What is ground off the lower and the upper faces of a pile, m, each with how many joints are so. */
 interface Faces {
-  readonly low: Ground[]
-  readonly high: Ground[]
+  readonly low: GroundFace[]
+  readonly high: GroundFace[]
 }
-interface Ground {
+interface GroundFace {
   readonly off: number
   readonly joints: number
 }
 
-function meanOf(faces: readonly Ground[]): number {
-  const joints = faces.reduce((sum, f) => sum + f.joints, 0)
-  return joints > 0 ? faces.reduce((sum, f) => sum + f.off * f.joints, 0) / joints : 0
+function shared(faces: readonly GroundFace[]): Ground[] {
+  const all = faces.reduce((sum, { joints }) => sum + joints, 0)
+  return faces.map(({ off, joints }) => ({ off, share: joints / all }))
 }
 
 function visit(node: Origin, times: number, faces: Map<Stack, Faces>, done: Set<Origin>): void {
@@ -84,10 +80,8 @@ function look(bar: Origin, { numbers }: Warp, joints: number, faces: Map<Stack, 
       [1, at.high],
     ] as const) {
       const off = own.filter((v) => v * side > 0).map((v) => Math.max(0, half - v * side))
-      const [least, most] = [Math.min(...off), Math.max(...off)]
-      const flat = most < 2 * DEEPEST * half && most - least < 2 * ASKEW * half
-      if (off.length < LOOKS / 2 || !flat) continue
-      list.push({ off: off.reduce((a, b) => a + b, 0) / off.length, joints })
+      if (off.length < LOOKS / 2 || Math.max(...off) > DEEPEST * half) continue
+      list.push(...off.map((each) => ({ off: each, joints: joints / off.length })))
       faces.set(pile, at)
     }
   })

@@ -1,6 +1,6 @@
 import { type Evaluator, compile } from '#warp'
-import { meanStage } from './coverage-stage.ts'
-import type { Weighing } from './weighing.ts'
+import { type Reach, meanStage } from './coverage-stage.ts'
+import { type Weighing, aloneTo } from './weighing.ts'
 
 type Numbers = Float64Array | Float32Array
 
@@ -14,15 +14,16 @@ export function meanReader(
   weighings: readonly Weighing[],
   options: { precision: 'f32' | 'f64'; engine?: 'kernels' | 'reference'; tile: number },
 ): MeanReader {
-  const made: { near?: Evaluator; far?: Evaluator } = {}
-  const reader = (reach: 'near' | 'far') =>
+  const made: Partial<Record<Reach, Evaluator>> = {}
+  const alone = aloneTo(weighings[0]!)
+  const reader = (reach: Reach) =>
     (made[reach] ??= compile([], {
       ...options,
       tail: meanStage(weighings, options.precision, reach),
       // Small enough to be one kernel; its parts would be written out and read back.
       groupSize: Infinity,
     }))
-  const run = (reach: 'near' | 'far', rows: readonly Numbers[], count: number) => {
+  const run = (reach: Reach, rows: readonly Numbers[], count: number) => {
     const evaluator = reader(reach)
     rows.forEach((row, i) => evaluator.channel(i).set(row.subarray(0, count)))
     evaluator.run(count)
@@ -30,25 +31,33 @@ export function meanReader(
   }
   return {
     read(layer, alongU, alongV, count) {
-      const near = countNear(alongU, alongV, count)
+      const counts = countReaches(alongU, alongV, count, alone)
       const rows = [layer, alongU, alongV]
-      if (near === count) return run('near', rows, count)
-      if (near === 0) return run('far', rows, count)
-      const [close, wide] = [run('near', rows, count), run('far', rows, count)]
-      close.forEach((mean, k) => {
-        const of = wide[k]!
-        for (let i = 0; i < count; i++)
-          if (Math.abs(alongU[i]!) + Math.abs(alongV[i]!) > NEAR) mean[i] = of[i]!
-      })
-      return close
+      const met = REACHES.filter((reach) => counts[reach] > 0)
+      const [first = 'near', ...others] = met
+      const means = run(first, rows, count)
+      for (const reach of others)
+        run(reach, rows, count).forEach((of, k) => {
+          const mean = means[k]!
+          for (let i = 0; i < count; i++)
+            if (reachOf(alongU[i]!, alongV[i]!, alone) === reach) mean[i] = of[i]!
+        })
+      return means
     },
   }
 }
 
-function countNear(alongU: Numbers, alongV: Numbers, count: number): number {
-  let near = 0
-  for (let i = 0; i < count; i++) if (Math.abs(alongU[i]!) + Math.abs(alongV[i]!) <= NEAR) near++
-  return near
+const REACHES: readonly Reach[] = ['near', 'alone', 'far']
+
+function reachOf(u: number, v: number, alone: number): Reach {
+  const reach = Math.abs(u) + Math.abs(v)
+  return reach <= NEAR ? 'near' : reach <= alone ? 'alone' : 'far'
+}
+
+function countReaches(alongU: Numbers, alongV: Numbers, count: number, alone: number) {
+  const counts = { near: 0, alone: 0, far: 0 }
+  for (let i = 0; i < count; i++) counts[reachOf(alongU[i]!, alongV[i]!, alone)]++
+  return counts
 }
 
 /** g + h = 2p, cells: the near form holds to p = 1. A hair below, for the run it adds to the lesser side. */

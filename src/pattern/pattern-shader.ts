@@ -1,11 +1,11 @@
 import { type ShaderText, type TailStage, type Warp, shaderText } from '#warp'
 import { LEAST, bendStage } from './bend-reader.ts'
-import { layerStage, meanStage } from './coverage-stage.ts'
+import { type Reach, layerStage, meanStage } from './coverage-stage.ts'
 import { cutsOf } from './joints.ts'
 import { NEAR } from './mean-reader.ts'
 import { type Origin, type Run, type Split, fuse, stacksOf } from './origin.ts'
 import { type Weights, weighingsOf } from './tracer.ts'
-import type { Weighing } from './weighing.ts'
+import { type Weighing, aloneTo } from './weighing.ts'
 
 /**
  * The whole tree of a pattern as text for a graphics card, made of the same graphs as the tracer's kernels and cut, as
@@ -233,6 +233,8 @@ function wayLines(split: Split, chain: ShaderText, first: (run: Run) => number):
   return lines
 }
 
+const REACH_NAMES: Readonly<Record<Reach, string>> = { near: 'Near', alone: 'Alone', far: 'Far' }
+
 /** The means of a pixel by its stack, near or far (see Weighing). */
 function meansText(
   name: string,
@@ -243,12 +245,20 @@ function meansText(
   const outs = Array.from({ length: count }, (_, i) => `means[${i}]`).join(', ')
   const texts: string[] = []
   const calls = stacks.map((weighings, s) => {
-    const [near, far] = (['near', 'far'] as const).map((reach) => {
-      const own = `${name}${reach === 'near' ? 'Near' : 'Far'}${s}`
+    const alone = aloneTo(weighings[0]!)
+    const call = (reach: Reach) => {
+      const own = `${name}${REACH_NAMES[reach]}${s}`
       texts.push(parts.add(own, [], 0, meanStage(weighings, 'f32', reach)).text)
       return `${own}(l, a, b, ${outs});`
-    })
-    return `  if (stack == ${float(s)}) {\n    if (abs(a) + abs(b) <= ${float(NEAR)}) ${near!}\n    else ${far!}\n  }`
+    }
+    const reach = 'abs(a) + abs(b)'
+    return [
+      `  if (stack == ${float(s)}) {`,
+      `    if (${reach} <= ${float(NEAR)}) ${call('near')}`,
+      ...(alone > 0 ? [`    else if (${reach} <= ${float(alone)}) ${call('alone')}`] : []),
+      `    else ${call('far')}`,
+      '  }',
+    ].join('\n')
   })
   return [
     ...texts,

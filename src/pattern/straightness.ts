@@ -26,10 +26,13 @@ export const OF_PART: Tolerance = { bend: 0.1, calm: 0.08 }
 export class Straightness {
   private readonly reader: BendReader
   private readonly tracer: Tracer
+  /** Whether joints of any stack are ground unlike. */
+  private readonly unlike: boolean
 
   constructor(tracer: Tracer) {
     this.tracer = tracer
     this.reader = bendReader(tracer.tile)
+    this.unlike = tracer.grains.some((grain) => grain.unlike > 0)
   }
 
   /**
@@ -47,6 +50,8 @@ export class Straightness {
     const { stack, from, to } = row
     const one = stacks.length === 1 && !holes
     const [own, upper] = [marks.row, marks.above]
+    if (this.unlike)
+      for (let c = from; c < to; c++) if (this.isUnsure(row, c, tolerance.calm)) own[c]! |= UNEVEN
     for (let first = from; first < to; first += tile) {
       const count = Math.min(tile, to - first)
       const { left, up } = this.reader.read(row, above ?? row, first + 1, count)
@@ -70,6 +75,16 @@ export class Straightness {
     }
   }
 
+  /** Whether a pixel is read by what joints leave in the mean, where those within it may have left other sheets. */
+  private isUnsure({ stack, alongU, alongV }: PixelRow, i: number, calm: number): boolean {
+    const grain = this.tracer.grains[stack[i]!]
+    if (!grain || grain.unlike === 0) return false
+    const [u, v] = [alongU[i + 1]!, alongV[i + 1]!]
+    const reach = Math.abs(u) + Math.abs(v)
+    if (reach <= Math.max(NEAR, grain.alone)) return false
+    return swayOf(u, v, grain.once, grain.twice) + grain.unlike / reach > calm
+  }
+
   /** What parts two neighbours, if it shows; `a` lies right of or above `b`. */
   breakOf(
     a: PixelRow,
@@ -82,20 +97,26 @@ export class Straightness {
     const stack = a.stack[i]!
     if (stack !== b.stack[j]) return BREAK
     if (stack === NOTHING) return SMOOTH
-    const { once, twice, period } = this.tracer.grains[stack]!
+    const { once, twice, from, to, alone, taken } = this.tracer.grains[stack]!
     const [au, av] = [a.alongU[i + 1]!, a.alongV[i + 1]!]
     const [bu, bv] = [b.alongU[j + 1]!, b.alongV[j + 1]!]
-    if (swayOf(au, av, once, twice) <= calm && swayOf(bu, bv, once, twice) <= calm) return SMOOTH
     const [along, before] = across ? [au, bu] : [av, bv]
     const off = a.layer[i + 1]! - b.layer[j + 1]! - (along + before) / 2
     const turn = Math.abs(along - before)
     const aside = Math.abs(across ? av - bv : au - bu)
-    // A bend between pixels of one and the same steel: whatever its course, it stays in the sheet.
     const bent = Math.abs(off) <= turn / 2 + aside / 4 + ROUNDING
-    if (bent && sameMeans(a.means, i, b.means, j)) return SMOOTH
     const reach = Math.min(Math.abs(au) + Math.abs(av), Math.abs(bu) + Math.abs(bv))
+    // A joint in a run read off the pile alone takes some of it away.
+    const lost = bent || reach > alone ? 0 : taken / reach
+    const calmly = (u: number, v: number) => swayOf(u, v, once, twice) + lost <= calm
+    if (calmly(au, av) && calmly(bu, bv)) return SMOOTH
+    // A bend between pixels of one and the same steel: whatever its course, it stays in the sheet.
+    if (bent && sameMeans(a.means, i, b.means, j)) return SMOOTH
     // What is read far repeats beyond a joint: where the next piece does just that, there is nothing to part.
-    const jump = reach > NEAR ? off - period * Math.round(off / period) : off
+    const between = (layer: number) => layer >= from && layer <= to
+    const repeats =
+      reach > Math.max(NEAR, alone) && between(a.layer[i + 1]!) && between(b.layer[j + 1]!)
+    const jump = repeats ? off - (to - from) * Math.round(off / (to - from)) : off
     if (Math.abs(jump) + turn / 8 + aside / 4 <= bend * reach) return SMOOTH
     return bent ? BEND_ONLY : BREAK
   }

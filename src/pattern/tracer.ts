@@ -3,7 +3,7 @@ import { layerStage } from './coverage-stage.ts'
 import { type MeanReader, meanReader } from './mean-reader.ts'
 import { type Origin, type Run, type Split, type Stack, fuse, stacksOf } from './origin.ts'
 import { slabShare } from './trapezoid.ts'
-import { type Cut, type Weighing, weigh } from './weighing.ts'
+import { type Cut, type Weighing, aloneTo, weigh } from './weighing.ts'
 
 /** A property of each steel, by name: how light it etches, how high it stands. */
 export type Weights = Readonly<Record<string, number>>
@@ -40,11 +40,17 @@ export interface Traced {
   readonly seam: Float32Array
 }
 
-/** How coarse a stack's sheets are, in cells: how far a mean may sway (see Weighing), and what repeats after a joint. */
+/** How coarse a stack's sheets are, in cells: how far a mean may sway (see Weighing), and what a joint leaves of it. */
 export interface Grain {
   readonly once: number
   readonly twice: number
-  readonly period: number
+  /** Ends of what repeats after a joint. */
+  readonly from: number
+  readonly to: number
+  /** How unlike the joints are, what they take off in the mean, and to what run the pile is read alone (see Weighing). */
+  readonly unlike: number
+  readonly taken: number
+  readonly alone: number
 }
 
 /** A tree of origins compiled: fill the inputs of up to `tile` points, run, read `found`. */
@@ -142,12 +148,18 @@ export function weighingsOf(
 
 function grainOf(weighings: readonly Weighing[]): Grain {
   const left = weighings.map((w) => w.joined ?? w)
-  const scale = left[0]!.cell / weighings[0]!.cell
+  const { cell, cells, bottom, unlike } = weighings[0]!
+  const scale = left[0]!.cell / cell
+  const from = (left[0]!.bottom - bottom) / cell
   const most = (of: (sway: Weighing['sway']) => number) => Math.max(...left.map((w) => of(w.sway)))
   return {
     once: scale * most((s) => s.once),
     twice: scale ** 2 * most((s) => s.twice),
-    period: scale * left[0]!.cells,
+    from,
+    to: from + scale * left[0]!.cells,
+    unlike,
+    taken: cells - scale * left[0]!.cells,
+    alone: aloneTo(weighings[0]!),
   }
 }
 

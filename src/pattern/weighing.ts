@@ -31,13 +31,20 @@ export interface Weighing {
    * left.
    */
   readonly joined?: Weighing
+  /** How unlike the joints are: the standard deviation of what they leave, cells. */
+  readonly unlike: number
   /** How far a mean can lie from φ: no more than once/g, nor than twice/(g·h), with g, h in cells. */
   readonly sway: { readonly once: number; readonly twice: number }
 }
-/** z of the stack's lower and upper end in a joint, m. */
+/** What joints take off the lower and the upper side of a stack. */
 export interface Cut {
-  readonly low: number
-  readonly high: number
+  readonly low: readonly Ground[]
+  readonly high: readonly Ground[]
+}
+/** So much of a side, m, is ground off in this share of its joints. */
+export interface Ground {
+  readonly off: number
+  readonly share: number
 }
 export type WeighingTable = 'start' | 'rise' | 'bow' | 'kink' | 'joint'
 export const WEIGHING_TABLES: readonly WeighingTable[] = ['start', 'rise', 'bow', 'kink', 'joint']
@@ -74,20 +81,68 @@ export function weigh(
   cut?: Cut,
 ): Weighing {
   const whole = weighWhole(layers, weightOf, soft)
-  const middle = cut ? (cut.low + cut.high) / 2 : 0
-  const left = cut ? between(layers, cut) : []
-  if (!cut || left.length === 0) return whole
-  const joined = weighWhole(left, weightOf, soft)
-  return { ...whole, joined: { ...joined, bottom: joined.bottom + middle } }
+  if (!cut) return whole
+  const joined = weighWhole(leftOf(layers, cut), weightOf, soft)
+  const middle = (meanOff(cut.low) - meanOff(cut.high)) / 2
+  const unlike = Math.hypot(spreadOf(cut.low), spreadOf(cut.high)) / whole.cell
+  return { ...whole, unlike, joined: { ...joined, bottom: joined.bottom + middle } }
 }
 
-/** What lies between two heights of a pile. */
-function between(layers: readonly Layer[], { low, high }: Cut): Layer[] {
+function spreadOf(faces: readonly Ground[]): number {
+  const mean = meanOff(faces)
+  return Math.sqrt(faces.reduce((sum, { off, share }) => sum + share * (off - mean) ** 2, 0))
+}
+
+/** Joints less unlike than this share of the pile are alike. */
+const ALIKE = 0.01
+
+/**
+ * Runs of no more cells than this are read off the pile alone, though far: its joints are unlike, and the one or two in
+ * so short a run are not what they are in the mean.
+ */
+export function aloneTo({ joined, unlike, cells }: Weighing): number {
+  return joined && unlike > ALIKE * cells ? cells : 0
+}
+
+/** What joints leave of a pile in the mean: where they are ground unlike, some of a sheet is left by some of them. */
+function leftOf(layers: readonly Layer[], cut: Cut): Layer[] {
   const edges = boundariesOf(layers)
-  return layers.flatMap((layer, i) => {
-    const thickness = Math.min(edges[i + 1]!, high) - Math.max(edges[i]!, low)
-    return thickness > 0 ? [{ ...layer, thickness }] : []
+  const end = edges[layers.length]!
+  const ground = (faces: readonly Ground[], from: number, to: number) =>
+    faces.reduce(
+      (sum, { off, share }) => sum + share * Math.max(0, Math.min(off, to) - Math.max(0, from)),
+      0,
+    )
+  const left = layers.map((layer, i) => {
+    const [from, to] = [edges[i]!, edges[i + 1]!]
+    const off = ground(cut.low, from + end, to + end) + ground(cut.high, end - to, end - from)
+    return { ...layer, thickness: Math.max(0, layer.thickness - off) }
   })
+  const half = layers.length >> 1
+  const least = Math.min(...layers.map((layer) => layer.thickness)) / FINEST
+  const lower = withoutSlivers(left.slice(0, half), least)
+  const upper = withoutSlivers(left.slice(half).reverse(), least)
+  return [...lower, ...upper.reverse()]
+}
+
+/** Left of a sheet, as a share of the thinnest of the pile, less is laid to the next sheet of its steel: tables stay small. */
+const FINEST = 4
+
+/** `sheets` from the outermost inwards. */
+function withoutSlivers(sheets: readonly Layer[], least: number): Layer[] {
+  const carried = new Map<string, number>()
+  return sheets.flatMap((sheet, i) => {
+    const thickness = sheet.thickness + (carried.get(sheet.steel) ?? 0)
+    const last = !sheets.some((s, k) => k > i && s.steel === sheet.steel)
+    const keep = thickness >= least || (last && thickness > 0)
+    carried.set(sheet.steel, keep ? 0 : thickness)
+    return keep ? [{ ...sheet, thickness }] : []
+  })
+}
+
+/** What is ground off a side, m, over its joints. */
+export function meanOff(faces: readonly Ground[]): number {
+  return faces.reduce((sum, { off, share }) => sum + share * off, 0)
 }
 
 function weighWhole(
@@ -144,6 +199,7 @@ function weighWhole(
     first: weights[0]!,
     last: weights[weights.length - 1]!,
     soft: Math.min(soft / cell, 0.5),
+    unlike: 0,
     least: { f64: least(2 ** -52), f32: least(2 ** -23) },
     tables,
     sway: { once: Math.max(...rises) - Math.min(...rises), twice: 2 * (high - low) },
@@ -178,17 +234,18 @@ export function meanOver(w: Weighing, z: number, dzdu: number, dzdv: number): nu
   const raw = (z - w.bottom) / w.cell
   const u = Math.min(Math.max(raw, INSIDE), w.cells - INSIDE)
   if (p <= 1) return near(w, u, p, q, g * h)
-  const left = w.joined ?? w
-  return far(left, (z - left.bottom) / left.cell, w.cell / left.cell, { p, q })
+  const left = (2 * p > aloneTo(w) && w.joined) || w
+  const scale = w.cell / left.cell
+  // A middle beyond the whole stack lies in no joint: there the outer sheet goes on.
+  const outside = Math.min(1, Math.max(0, -raw, raw - w.cells) / p)
+  const mean = far(left, (z - left.bottom) / left.cell, p * scale, q * scale)
+  return mean + outside * ((raw < 0 ? left.first : left.last) - mean)
 }
 
-function far(w: Weighing, raw: number, scale: number, reach: { p: number; q: number }): number {
-  const [p, q] = [reach.p * scale, reach.q * scale]
+function far(w: Weighing, raw: number, p: number, q: number): number {
   const u = Math.min(Math.max(raw, INSIDE), w.cells - INSIDE)
   const difference = second(w, u + p) - second(w, u + q) - second(w, u - q) + second(w, u - p)
-  const mean = w.mean + difference / Math.max(p * p - q * q, w.least.f64)
-  // A middle beyond the stack lies in no joint: there the outer sheet goes on.
-  return mean + Math.min(1, Math.abs(raw - u) / p) * ((raw < 0 ? w.first : w.last) - mean)
+  return w.mean + difference / Math.max(p * p - q * q, w.least.f64)
 }
 
 function near(w: Weighing, u: number, p: number, q: number, product: number): number {

@@ -22,6 +22,8 @@ const screens = [
   ['jobs', '/builders-plate/route', '.figures'],
 ] as const
 
+const FACE_IN_FULL = `(document.querySelector('.face canvas')?.width ?? 0) > 250`
+
 const kinds = [
   ['desk', {}],
   ['phone', { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true }],
@@ -40,6 +42,9 @@ describe('care', () => {
           await page.getByRole('button', { name: 'Jobs', exact: true }).click()
           await page.locator('.job-name').first().waitFor()
         }
+        if (name === 'route-open') await page.locator(ready).first().scrollIntoViewIfNeeded()
+        // First comes a coarse face.
+        if (/^(piece|route)/.test(name)) await page.waitForFunction(FACE_IN_FULL)
         await picture(page, `${name}-${kind}-light`)
         // The card is looked into with a row open.
         if (name !== 'route') found[`${name}, light`] = await findings(page)

@@ -1,6 +1,6 @@
+import { boundariesOf } from '#share'
 import { type Origin, type Stack } from './origin.ts'
 import { NOTHING, traceOrigin } from './tracer.ts'
-import { boundariesOf } from './weighing.ts'
 
 /** What lies at a point of the metal. */
 export interface Found {

@@ -1,7 +1,7 @@
+import { type Cut, type Ground, heightOf } from '#share'
 import type { Warp } from '#warp'
 import { type Origin, type Stack, moved, stacksOf } from './origin.ts'
 import { traceOrigin } from './tracer.ts'
-import { type Cut, type Ground, heightOf } from './weighing.ts'
 
 /** Places along the bar at which a joint is looked at. */
 const LOOKS = 12

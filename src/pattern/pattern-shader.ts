@@ -1,11 +1,9 @@
+import { type Reach, type Weighing, NEAR, aloneTo, layerStage, meanStage } from '#share'
 import { type ShaderText, type TailStage, type Warp, shaderText } from '#warp'
 import { LEAST, bendStage } from './bend-reader.ts'
-import { type Reach, layerStage, meanStage } from './coverage-stage.ts'
 import { cutsOf } from './joints.ts'
-import { NEAR } from './mean-reader.ts'
 import { type Origin, type Run, type Split, fuse, stacksOf } from './origin.ts'
 import { type Weights, weighingsOf } from './tracer.ts'
-import { type Weighing, aloneTo } from './weighing.ts'
 
 /**
  * The whole tree of a pattern as text for a graphics card, made of the same graphs as the tracer's kernels and cut, as

@@ -1,7 +1,7 @@
+import { cellsOf, heightOf } from '#share'
 import { type FaceView, rasterise } from '#view'
 import { type Origin, type Stack } from './origin.ts'
 import { type Tracer, NOTHING, traceOrigin } from './tracer.ts'
-import { cellsOf, heightOf } from './weighing.ts'
 
 /** Rows and columns of places looked at. */
 const LOOKS = 8

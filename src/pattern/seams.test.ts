@@ -1,9 +1,9 @@
+import { shareBelow, slabShare } from '#share'
 import { restack } from '#warp'
 import { describe, expect, it } from 'vitest'
 import { drawFaceNow } from './draw-face.ts'
 import { faceOfBar, sectionOfBar } from '#view'
 import { moved, stack } from './origin.ts'
-import { shareBelow, slabShare } from './trapezoid.ts'
 import { scatter } from './random.ts'
 
 const weights = [{ dark: 0, bright: 1 }]

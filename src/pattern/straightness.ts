@@ -1,5 +1,5 @@
+import { NEAR } from '#share'
 import { type BendReader, BEND, type LayerRow, bendReader } from './bend-reader.ts'
-import { NEAR } from './mean-reader.ts'
 import { type Tracer, NOTHING } from './tracer.ts'
 
 /** A row of pixels as drawn; entry i + 1 of the layer and its runs is pixel i's, for the first has none to its left. */

@@ -1,9 +1,15 @@
+import {
+  type Cut,
+  type MeanReader,
+  type Weighing,
+  aloneTo,
+  layerStage,
+  meanReader,
+  slabShare,
+  weigh,
+} from '#share'
 import { type Evaluator, compile } from '#warp'
-import { layerStage } from './coverage-stage.ts'
-import { type MeanReader, meanReader } from './mean-reader.ts'
 import { type Origin, type Run, type Split, type Stack, fuse, stacksOf } from './origin.ts'
-import { slabShare } from './trapezoid.ts'
-import { type Cut, type Weighing, aloneTo, weigh } from './weighing.ts'
 
 /** A property of each steel, by name: how light it etches, how high it stands. */
 export type Weights = Readonly<Record<string, number>>

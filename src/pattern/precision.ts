@@ -3,8 +3,11 @@ import { type FaceView, rasterise } from '#view'
 import { type Origin, type Stack } from './origin.ts'
 import { type Tracer, NOTHING, traceOrigin } from './tracer.ts'
 
+/** In pixels as large as this, m, rounding has not been seen to show: the look is spared. */
+const LARGE = 0.99e-4
 /** Rows and columns of places looked at. */
-const LOOKS = 8
+const ROWS = 4
+const COLUMNS = 16
 /** Rounding is let pass up to this share of what a place moves from pixel to pixel across the sheets. */
 const ROUNDING = 0.01
 /** A lesser move than this, in cells of the stack, is taken as so much: sheets that lie in the face do not count. */
@@ -17,6 +20,7 @@ const STRAYS = 0.125
  * drawn out far, in many fine layers, looked at closely. Told by going both ways at some places of the face.
  */
 export function precisionFor(view: FaceView, origin: Origin): 'f32' | 'f64' {
+  if (view.pixel > LARGE) return 'f32'
   const places = placesOn(view)
   const count = places[0].length
   if (count === 0) return 'f32'
@@ -42,13 +46,13 @@ export function precisionFor(view: FaceView, origin: Origin): 'f32' | 'f64' {
 function placesOn(view: FaceView): [number[], number[], number[]] {
   const { width, height, pixel, frame } = view
   const places: [number[], number[], number[]] = [[], [], []]
-  const middles = (of: number) =>
-    Array.from({ length: Math.min(of, LOOKS) }, (_, i) =>
-      Math.floor(((i + 0.5) / Math.min(of, LOOKS)) * of),
+  const middles = (of: number, most: number) =>
+    Array.from({ length: Math.min(of, most) }, (_, i) =>
+      Math.floor(((i + 0.5) / Math.min(of, most)) * of),
     )
-  for (const row of middles(height)) {
+  for (const row of middles(height, ROWS)) {
     const { alpha, facets } = rasterise(view, row, row + 1)
-    for (const column of middles(width)) {
+    for (const column of middles(width, COLUMNS)) {
       if (alpha[column] === 0) continue
       const out = facets ? facets.out[column]! : 0
       for (const [r, u] of ASIDE)
@@ -85,7 +89,7 @@ function tracersOf(origin: Origin): Both {
   const seen = known.get(origin)
   if (seen) return seen
   const tracer = (precision: 'f32' | 'f64') =>
-    traceOrigin(origin, { precision, weights: [], engine: 'reference', tile: 3 * LOOKS ** 2 })
+    traceOrigin(origin, { precision, weights: [], engine: 'reference', tile: 3 * ROWS * COLUMNS })
   const double = tracer('f64')
   const cellOf = ({ layers }: Stack) => heightOf(layers) / cellsOf(layers)
   const made = { single: tracer('f32'), double, cells: double.stacks.map(cellOf) }

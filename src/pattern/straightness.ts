@@ -26,13 +26,9 @@ export const OF_PART: Tolerance = { bend: 0.1, calm: 0.08 }
 export class Straightness {
   private readonly reader: BendReader
   private readonly tracer: Tracer
-  /** Whether joints of any stack are ground unlike. */
-  private readonly unlike: boolean
-
   constructor(tracer: Tracer) {
     this.tracer = tracer
     this.reader = bendReader(tracer.tile)
-    this.unlike = tracer.grains.some((grain) => grain.unlike > 0)
   }
 
   /**
@@ -50,8 +46,6 @@ export class Straightness {
     const { stack, from, to } = row
     const one = stacks.length === 1 && !holes
     const [own, upper] = [marks.row, marks.above]
-    if (this.unlike)
-      for (let c = from; c < to; c++) if (this.isUnsure(row, c, tolerance.calm)) own[c]! |= UNEVEN
     for (let first = from; first < to; first += tile) {
       const count = Math.min(tile, to - first)
       const { left, up } = this.reader.read(row, above ?? row, first + 1, count)
@@ -73,16 +67,6 @@ export class Straightness {
         upper[c]! |= broken === BREAK ? UNEVEN | DOWN : UNEVEN
       }
     }
-  }
-
-  /** Whether a pixel is read by what joints leave in the mean, where those within it may have left other sheets. */
-  private isUnsure({ stack, alongU, alongV }: PixelRow, i: number, calm: number): boolean {
-    const grain = this.tracer.grains[stack[i]!]
-    if (!grain || grain.unlike === 0) return false
-    const [u, v] = [alongU[i + 1]!, alongV[i + 1]!]
-    const reach = Math.abs(u) + Math.abs(v)
-    if (reach <= Math.max(NEAR, grain.alone)) return false
-    return swayOf(u, v, grain.once, grain.twice) + grain.unlike / reach > calm
   }
 
   /** What parts two neighbours, if it shows; `a` lies right of or above `b`. */

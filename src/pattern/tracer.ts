@@ -53,8 +53,7 @@ export interface Grain {
   /** Ends of what repeats after a joint. */
   readonly from: number
   readonly to: number
-  /** How unlike the joints are, what they take off in the mean, and to what run the pile is read alone (see Weighing). */
-  readonly unlike: number
+  /** What joints take off in the mean, and up to what run the pile is read alone (see `aloneTo`). */
   readonly taken: number
   readonly alone: number
 }
@@ -154,7 +153,7 @@ export function weighingsOf(
 
 function grainOf(weighings: readonly Weighing[]): Grain {
   const left = weighings.map((w) => w.joined ?? w)
-  const { cell, cells, bottom, unlike } = weighings[0]!
+  const { cell, cells, bottom } = weighings[0]!
   const scale = left[0]!.cell / cell
   const from = (left[0]!.bottom - bottom) / cell
   const most = (of: (sway: Weighing['sway']) => number) => Math.max(...left.map((w) => of(w.sway)))
@@ -163,7 +162,6 @@ function grainOf(weighings: readonly Weighing[]): Grain {
     twice: scale ** 2 * most((s) => s.twice),
     from,
     to: from + scale * left[0]!.cells,
-    unlike,
     taken: cells - scale * left[0]!.cells,
     alone: aloneTo(weighings[0]!),
   }

@@ -31,33 +31,30 @@ export function meanReader(
   }
   return {
     read(layer, alongU, alongV, count) {
-      const counts = countReaches(alongU, alongV, count, alone)
+      const near = countTo(NEAR, alongU, alongV, count)
+      const close = alone > NEAR ? countTo(alone, alongU, alongV, count) : near
       const rows = [layer, alongU, alongV]
-      const met = REACHES.filter((reach) => counts[reach] > 0)
-      const [first = 'near', ...others] = met
-      const means = run(first, rows, count)
-      for (const reach of others)
+      if (near === count) return run('near', rows, count)
+      if (close === 0) return run('far', rows, count)
+      const means = run(near > 0 ? 'near' : 'alone', rows, count)
+      const put = (reach: Reach, beyond: number) =>
         run(reach, rows, count).forEach((of, k) => {
           const mean = means[k]!
           for (let i = 0; i < count; i++)
-            if (reachOf(alongU[i]!, alongV[i]!, alone) === reach) mean[i] = of[i]!
+            if (Math.abs(alongU[i]!) + Math.abs(alongV[i]!) > beyond) mean[i] = of[i]!
         })
+      if (near > 0 && close > near) put('alone', NEAR)
+      if (close < count) put('far', Math.max(NEAR, alone))
       return means
     },
   }
 }
 
-const REACHES: readonly Reach[] = ['near', 'alone', 'far']
-
-function reachOf(u: number, v: number, alone: number): Reach {
-  const reach = Math.abs(u) + Math.abs(v)
-  return reach <= NEAR ? 'near' : reach <= alone ? 'alone' : 'far'
-}
-
-function countReaches(alongU: Numbers, alongV: Numbers, count: number, alone: number) {
-  const counts = { near: 0, alone: 0, far: 0 }
-  for (let i = 0; i < count; i++) counts[reachOf(alongU[i]!, alongV[i]!, alone)]++
-  return counts
+/** Pixels whose run is no more than so many cells. */
+function countTo(most: number, alongU: Numbers, alongV: Numbers, count: number): number {
+  let met = 0
+  for (let i = 0; i < count; i++) if (Math.abs(alongU[i]!) + Math.abs(alongV[i]!) <= most) met++
+  return met
 }
 
 /** g + h = 2p, cells: the near form holds to p = 1. A hair below, for the run it adds to the lesser side. */

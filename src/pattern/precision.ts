@@ -3,6 +3,8 @@ import { type FaceView, rasterise } from '#view'
 import { type Origin, type Stack } from './origin.ts'
 import { type Tracer, NOTHING, traceOrigin } from './tracer.ts'
 
+/** Single precision tells places along a bar apart by some 10 nm: smaller pixels (m) than this are drawn in double. */
+const SMALL = 2e-6
 /** In pixels as large as this, m, rounding has not been seen to show: the look is spared. */
 const LARGE = 0.99e-4
 /** Rows and columns of places looked at. */
@@ -21,6 +23,7 @@ const STRAYS = 0.125
  */
 export function precisionFor(view: FaceView, origin: Origin): 'f32' | 'f64' {
   if (view.pixel > LARGE) return 'f32'
+  if (view.pixel < SMALL) return 'f64'
   const places = placesOn(view)
   const count = places[0].length
   if (count === 0) return 'f32'

@@ -20,7 +20,7 @@ const FINENESS = [0.25, 2, 16]
 /** Crops along and down a face, and pixels a side of each, besides a rim of one. */
 const CROPS = 3
 const SIDE = 8
-/** Pixels are no larger, m: nobody draws a face coarser. */
+/** Pixels are no larger, m, nor an eighth of a face's narrow side: nobody draws a face coarser. */
 const LARGEST = 5e-4
 
 interface Face {
@@ -166,7 +166,8 @@ for (const face of faces) {
     const { width, height } = windowOf(face, 1e-4)
     const coarse = windowOf(face, (Math.max(width, height) * 1e-4) / 24)
     const rate = layersPerMetre(coarse, metal)
-    const pixels = new Set(FINENESS.map((fine) => Math.min(fine / Math.max(rate, 1), LARGEST)))
+    const largest = Math.min(LARGEST, (Math.min(width, height) * 1e-4) / SIDE)
+    const pixels = new Set(FINENESS.map((fine) => Math.min(fine / Math.max(rate, 1), largest)))
     for (const pixel of pixels) {
       const e = coverageErrors(cropsOf(face, pixel), metal, light)
       // A bias within twice its standard error of what is let pass is not known to be more.

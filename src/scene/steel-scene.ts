@@ -156,12 +156,8 @@ export class SteelScene {
   async prepareWorked(): Promise<void> {
     if (this.worked || !this.origin) return
     const { origin } = this
-    const chain = new Chain(
-      this.bench,
-      patternShader(origin, { name: 'move', directions: 3 }),
-      'move',
-      3,
-    )
+    const shader = patternShader(origin, { name: 'move', directions: 3 })
+    const chain = new Chain(this.bench, shader, 'move', 3)
     const sheets = sheetTexture(origin)
     const end = this.wholeMaterial(WORKED_FRAGMENT, {
       ...chain.uniforms,

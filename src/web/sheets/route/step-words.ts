@@ -12,6 +12,9 @@ interface Saying {
   readonly solved: (name: string) => number | undefined
 }
 
+/** A longer text is named on the card, not read out. */
+const LONGEST_SAID = 60
+
 /** What was written for a step, on one line: sizes as typed, in the units chosen. */
 export function stepWords(step: WrittenStep, parameters: Parameters, saying: Saying): string {
   if (typeof step.note === 'string' && step.note.trim() !== '') return step.note
@@ -21,10 +24,12 @@ export function stepWords(step: WrittenStep, parameters: Parameters, saying: Say
       if (value === undefined) return []
       const said = valueWords(p, value, saying, name)
       if (said === '') return []
-      // A choice and a list say by themselves what they are.
-      return p.form === 'choice' || p.form === 'list' || p.form === 'steel'
-        ? [said]
-        : [`${saying.word(name)} ${said}`]
+      const word = saying.word(name)
+      // A choice and a list say by themselves what they are, and so does "18 mm pitch".
+      if (p.form === 'choice' || p.form === 'list' || p.form === 'steel') return [said]
+      if (said.endsWith(` ${word}`)) return [said]
+      // An outline is for the machine to read.
+      return p.form === 'text' && said.length > LONGEST_SAID ? [word] : [`${word} ${said}`]
     })
     .join(', ')
 }

@@ -20,6 +20,12 @@ export const CARBON_MOVES = 1000 + KELVIN
 /** Colour of no glow, below 500 °C. */
 const GLOW_FROM = 500
 const HOTTEST = 1300
+/** Round figures in the degrees that are shown. */
+const TICKS = {
+  metric: [200, 400, 600, 800, 1000, 1150, HOTTEST],
+  inch: [400, 800, 1100, 1500, 1800, 2100, 2350],
+}
+const FEW_TICKS = { metric: [200, 500, 800, 1150], inch: [400, 900, 1500, 2100] }
 /** Narrower than this a plot is moved from side to side instead, px. */
 const NARROWEST = 620
 
@@ -80,7 +86,9 @@ function BarPlot({ bar, alone, room, longest, glow }: BarPlotProps) {
     (p) => x(p.x),
     (p) => y(p.K),
   ).curve(curveMonotoneX)
-  const ticks = alone ? [200, 400, 600, 800, 1000, 1150, HOTTEST] : [200, 500, 800, 1150]
+  const ticks = (alone ? TICKS : FEW_TICKS)[inch ? 'inch' : 'metric'].map((t) =>
+    inch ? ((t - 32) * 5) / 9 : t,
+  )
   const id = `glow-${bar.bar.replaceAll(/\W/g, '-')}`
   const marks = marksOf(bar, words.heatsSheet, say.temperature)
   const minutes = niceMinutes(longest)

@@ -22,6 +22,8 @@ export interface ForgingAim {
   /** Steel burnt off each face in each heat, m. */
   readonly scale: number
   readonly soak?: number
+  /** How far on the way to it; left out, all of it. All heats are taken, each bringing the bar less far. */
+  readonly share?: number
 }
 
 /**
@@ -59,6 +61,7 @@ export function heatsOfForging(
 ): Result<readonly ForgedHeat[]> {
   const n = aim.heats ?? heatsFor(mostReduced(before, aim), smithy)
   const heats: ForgedHeat[] = []
+  const end = onTheWay(before, aim)
   let bar = before
   for (let i = 1; i <= n; i++) {
     const taken = burn(bar, aim.scale, smithy.densities)
@@ -68,15 +71,24 @@ export function heatsOfForging(
     const toward = (now: number, end: number) =>
       left === 1 ? end : now * (end / now) ** (1 / left)
     const thick = meanHeight(burnt)
-    const height = toward(thick, aim.height)
+    const height = toward(thick, end.height)
     const width =
-      aim.width !== undefined
-        ? toward(burnt.size.width, aim.width)
+      end.width !== undefined
+        ? toward(burnt.size.width, end.width)
         : widthAt(burnt, thick, height, smithy.shop)
     bar = shapeTo(burnt, { width, height, section: left === 1 ? aim.section : undefined })
     heats.push({ burnt, scale: taken.loss, lost: taken.lost, bar })
   }
   return ok(heats)
+}
+
+/** What is aimed at with a share of it done: hot metal is drawn by like ratios in like times. */
+function onTheWay(before: Billet, { height, width, share = 1 }: ForgingAim) {
+  const between = (from: number, to: number) => (share === 1 ? to : from * (to / from) ** share)
+  return {
+    height: between(meanHeight(before), height),
+    width: width === undefined ? undefined : between(before.size.width, width),
+  }
 }
 
 /** The same as a step, with its losses, heats and warnings. */

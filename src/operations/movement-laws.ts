@@ -36,22 +36,26 @@ export const movementLaws: readonly MovementLaw[] = [
   { name: 'flat layers lie where the account has them', find: layersLie },
 ]
 
-/** Every example of an operation that works, moved. */
-export function movedExamples(operation: Operation): (Moved & { readonly told: string })[] {
+/** Every example of an operation that works, moved; `points` fewer than usual for a quicker look. */
+export function movedExamples(
+  operation: Operation,
+  points = POINTS,
+): (Moved & { readonly told: string })[] {
   return examplesOf(operation).flatMap((trial) => {
     const { ok: step } = done(operation, trial)
     if (!step) return []
     const { after } = step
     const { before, values, smithy, told } = trial
     const movement = operation.movement(before, values as never, after, smithy)
-    const points = scattered(after)
+    const places = scattered(after, points)
     const rows = {
-      x: points.map((p) => p[0]),
-      y: points.map((p) => p[1]),
-      z: points.map((p) => p[2]),
+      x: places.map((p) => p[0]),
+      y: places.map((p) => p[1]),
+      z: places.map((p) => p[2]),
     }
     const skin = skinOf(trial, step)
-    return [{ told, trial, after, movement, points, traced: traceMovement(movement, rows), skin }]
+    const traced = traceMovement(movement, rows)
+    return [{ told, trial, after, movement, points: places, traced, skin }]
   })
 }
 
@@ -78,9 +82,9 @@ function skinOf({ before, smithy }: Trial, step: Step): number {
 }
 
 /** Spread evenly over the box (Halton), those outside a round or eight-sided section left out. */
-function scattered({ size, shape }: Billet): (readonly [number, number, number])[] {
+function scattered({ size, shape }: Billet, count: number): (readonly [number, number, number])[] {
   const points: (readonly [number, number, number])[] = []
-  for (let i = 1; points.length < POINTS; i++) {
+  for (let i = 1; points.length < count; i++) {
     const [u, v, w] = [radical(i, 2), radical(i, 3) - 0.5, radical(i, 5) - 0.5]
     if (!inSection(shape, v, w)) continue
     points.push([u * size.length, v * size.width, w * size.height])

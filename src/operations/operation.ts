@@ -103,9 +103,20 @@ export interface Operation<P extends Parameters = Parameters> {
   readonly loses: readonly LossCause[]
   readonly cautions: readonly CautionName[]
   readonly examples: readonly Example[]
+  /**
+   * Done bit by bit, so that it can be looked at part done: `forward` and `movement` then heed `share`,
+   * how far it has come, 0 < share ≤ 1. Left out, it is done at a stroke (laid, cut, hardened) and
+   * `share` is never given. Asked through `doPartly`, which lets the fire burn its share too.
+   */
+  readonly gradual?: true
   /** Names of the other bars it takes, in the order they follow the bar in hand in `before`. */
   bars?(values: ValuesOf<P>): readonly string[]
-  forward(before: readonly Billet[], values: ValuesOf<P>, smithy: Smithy): Result<Step>
+  forward(
+    before: readonly Billet[],
+    values: ValuesOf<P>,
+    smithy: Smithy,
+    share?: number,
+  ): Result<Step>
   /**
    * The size each bar must have before, so that the bar after is at least `demand`. `before` is the
    * bars as the plan has them now: their sections stand, their spare sides give. Left out where one
@@ -117,7 +128,13 @@ export interface Operation<P extends Parameters = Parameters> {
     before: readonly Billet[],
     smithy: Smithy,
   ): Result<readonly Size[]>
-  movement(before: readonly Billet[], values: ValuesOf<P>, after: Billet, smithy: Smithy): Movement
+  movement(
+    before: readonly Billet[],
+    values: ValuesOf<P>,
+    after: Billet,
+    smithy: Smithy,
+    share?: number,
+  ): Movement
   /**
    * What the step asks of the shop's tools, for operations that work the metal. Asked once of each
    * step of a finished plan, never on the way there: planning runs `forward` hundreds of times.

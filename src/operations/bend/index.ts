@@ -44,6 +44,7 @@ export const bend = operation({
   summary:
     'Bend the bar to an even curve, edgewise or flatwise; the outside stretches, the inside is upset.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas', 'strike'],
@@ -51,7 +52,7 @@ export const bend = operation({
     { values: { radius: '2.5 m' }, before: [samplePack(700, 40, 6, 61)] },
     { values: { way: 'flatwise', radius: '11 mm' }, before: [sampleBar(67, 8, 2.5)] },
   ],
-  forward([before], values, smithy) {
+  forward([before], values, smithy, share = 1) {
     const loose = unwelded(before, 'bending')
     if (loose) return failed(loose)
     const { shop } = smithy
@@ -69,7 +70,7 @@ export const bend = operation({
     if (warmed.problems) return warmed
     const { bar, losses, heats, warnings } = warmed.ok
     const thick = values.way === 'edgewise' ? bar.size.width : bar.size.height
-    const { radius } = values
+    const radius = values.radius / share
     const angle = bar.size.length / radius
     const problem = cannot(bar.size.length, thick, radius, angle)
     if (problem) return failed(problem)
@@ -114,7 +115,7 @@ export const bend = operation({
     }
     return judgeLoaded(before, step, bendStrain(plan), (stress) => bendLoad(plan, stress), smithy)
   },
-  movement([before], values, after) {
+  movement([before], values, after, _smithy, share = 1) {
     const flatwise = values.way === 'flatwise'
     const [was, is] = flatwise
       ? [before.size.width, after.size.width]
@@ -122,7 +123,7 @@ export const bend = operation({
     const burnt = (was - is) / 2
     const length = before.size.length - 2 * burnt
     const thick = (flatwise ? before.size.height : before.size.width) - 2 * burnt
-    const { radius } = values
+    const radius = values.radius / share
     const box = boxOf(radius, thick, length / radius)
     const middle = length / 2
     // The crown of the bend stands at the top of its box.

@@ -58,6 +58,7 @@ export const dimple = operation({
   summary:
     'Drill or mill dimples through many layers; forging it flat brings them up as rings, like rain on water.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['drilled'],
   cautions: ['drill', 'dust'],
@@ -71,7 +72,8 @@ export const dimple = operation({
       before: [samplePack(150, 30, 6, 21)],
     },
   ],
-  forward([before], values, { densities }) {
+  forward([before], whole, { densities }, share = 1) {
+    const values = { ...whole, depth: whole.depth * share }
     const loose = unwelded(before, 'drilling dimples')
     if (loose) return failed(loose)
     const { depth, diameter, spacing, sides } = values

@@ -47,6 +47,7 @@ export const drawOut = operation({
   name: 'draw out',
   summary: 'Draw the bar longer and thinner, evenly, and stop at the stop heat.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas', 'strike'],
@@ -58,7 +59,7 @@ export const drawOut = operation({
       before: [samplePack(200, 40, 30, 169)],
     },
   ],
-  forward([before], values, smithy) {
+  forward([before], values, smithy, share) {
     const to = { width: values.width ?? before.size.width, height: values.height }
     if (
       values.width !== undefined &&
@@ -79,15 +80,15 @@ export const drawOut = operation({
         try: [`draw to less than ${show(before.size.height)}`, 'turn the bar on edge first'],
       })
     }
-    const done = forgeInHeats(before, aimOf(values, smithy), smithy)
+    const done = forgeInHeats(before, { ...aimOf(values, smithy), share }, smithy)
     if (done.problems) return done
     return ok({ ...done.ok, warnings: [...done.ok.warnings, ...youngOnEdge(before)] })
   },
   force([before], { width }, step, smithy) {
     return judgeDrawn(before, step, smithy, { free: width === undefined })
   },
-  movement([before], values, _after, smithy) {
-    return movedInHeats(before, aimOf(values, smithy), smithy)
+  movement([before], values, _after, smithy, share) {
+    return movedInHeats(before, { ...aimOf(values, smithy), share }, smithy)
   },
 })
 

@@ -45,6 +45,7 @@ export const drift = operation({
   summary:
     'Slit or punch the bar and drive a drift through: the metal swells round the hole and its lines flow round it.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale', 'cut out'],
   cautions: ['heat', 'glare', 'gas', 'strike'],
@@ -55,7 +56,8 @@ export const drift = operation({
       before: [sampleBar(40, 24, 9)],
     },
   ],
-  forward([before], values, smithy) {
+  forward([before], whole, smithy, share = 1) {
+    const values = openedTo(whole, share)
     const loose = unwelded(before, 'opening a hole')
     if (loose) return failed(loose)
     const { shop, densities } = smithy
@@ -123,7 +125,8 @@ export const drift = operation({
     const strain = Math.min(1, values.diameter / width)
     return judgeLoaded(before, step, strain, (stress) => holeLoad(plan, stress), smithy)
   },
-  movement([before], values, after) {
+  movement([before], whole, after, _smithy, share = 1) {
+    const values = openedTo(whole, share)
     const slug = values.open === 'punch' ? values.slug : 0
     const radius = Math.sqrt(values.diameter ** 2 - slug ** 2) / 2
     const middle = before.size.length / 2
@@ -132,6 +135,15 @@ export const drift = operation({
     return moving([laid, opened], { branches: [slug > 0 ? punched(slug / 2, middle) : input(0)] })
   },
 })
+
+/** Punch and drift so far through that a share of the hole is there. */
+function openedTo<V extends { readonly diameter: number; readonly slug: number }>(
+  whole: V,
+  share: number,
+): V {
+  const wide = Math.sqrt(share)
+  return { ...whole, diameter: whole.diameter * wide, slug: whole.slug * wide }
+}
 
 /** The bar before, with a hole punched in it: opened and closed again, what fell out is left out. */
 function punched(radius: number, middle: number): Branch {

@@ -44,6 +44,7 @@ export const forgeFlat = operation({
   summary:
     'Forge a grooved, dimpled or stamped bar flat again, at welding heat at first, so that what was cut comes up to the face.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas', 'strike'],
@@ -54,7 +55,7 @@ export const forgeFlat = operation({
       before: [grooved(150, 30, 9.5, 0.833)],
     },
   ],
-  forward([before], values, smithy) {
+  forward([before], values, smithy, share) {
     const level = meanHeight(before)
     if (values.height > level * 1.0001 && values.width === undefined) {
       return failed({
@@ -77,7 +78,7 @@ export const forgeFlat = operation({
         try: ['forge it thinner', 'keep it narrower'],
       })
     }
-    const done = forgeInHeats(before, aimOf(values, smithy), smithy)
+    const done = forgeInHeats(before, { ...aimOf(values, smithy), share }, smithy)
     if (done.problems) return done
     const out = values.height / before.size.height
     return ok({
@@ -91,8 +92,8 @@ export const forgeFlat = operation({
   force([before], { width }, step, smithy) {
     return judgeDrawn(before, step, smithy, { free: width === undefined })
   },
-  movement([before], values, _after, smithy) {
-    return movedInHeats(before, aimOf(values, smithy), smithy)
+  movement([before], values, _after, smithy, share) {
+    return movedInHeats(before, { ...aimOf(values, smithy), share }, smithy)
   },
 })
 

@@ -84,14 +84,19 @@ function thicknessOff(before: Billet, { faces, off, to }: Ground, shop: Shop): n
   return to !== undefined ? Math.max(0, before.size.height - to) / flat : (off ?? shop.cleanUp)
 }
 
-function offOf(before: Billet, values: Ground, shop: Shop): Partial<Record<Axis, Off>> {
-  const each = thicknessOff(before, values, shop)
+function offOf(
+  before: Billet,
+  values: Ground,
+  shop: Shop,
+  share: number,
+): Partial<Record<Axis, Off>> {
+  const each = share * thicknessOff(before, values, shop)
   const off: Partial<Record<Axis, Off>> = {}
   for (const [axis, side] of facesOf(values.faces))
     off[axis] = {
       ...{ low: 0, high: 0 },
       ...off[axis],
-      [side]: axis === 'z' || values.to === undefined ? each : shop.cleanUp,
+      [side]: axis === 'z' || values.to === undefined ? each : share * shop.cleanUp,
     }
   return off
 }
@@ -101,6 +106,7 @@ export const grind = operation({
   name: 'grind',
   summary: 'Grind named faces clean, level or to a thickness.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['ground'],
   cautions: ['dust'],
@@ -113,7 +119,7 @@ export const grind = operation({
       before: [{ ...samplePack(150, 32, 12, 151), shape: 'cut', volume: 0.15 * 0.032 * 0.011 }],
     },
   ],
-  forward([before], values, { shop, densities }) {
+  forward([before], values, { shop, densities }, share = 1) {
     if (values.to !== undefined && values.off !== undefined) {
       return failed({
         at: 'to',
@@ -140,10 +146,12 @@ export const grind = operation({
         try: [`grind to less than ${show(before.size.height)}`, 'draw out less before'],
       })
     }
-    const off = offOf(before, values, shop)
+    const off = offOf(before, values, shop, share)
     const done = takeOff(before, off, 'ground', densities)
     if (!done) return failed(groundAway(thicknessOff(before, values, shop), before))
-    const level = values.level && before.shape === 'cut' ? levelled(before, done.after) : done.after
+    // Part ground, some of the relief is still there.
+    const levels = values.level && share === 1 && before.shape === 'cut'
+    const level = levels ? levelled(before, done.after) : done.after
     if (!level) return failed(reliefLeft(before, done.after))
     const loss = lossBetween(before, level, 'ground', densities)
     const warnings: Problem[] =
@@ -159,8 +167,8 @@ export const grind = operation({
       }),
     )
   },
-  movement([before], values, _after, { shop }) {
-    return moving([peeled(offOf(before, values, shop))])
+  movement([before], values, _after, { shop }, share = 1) {
+    return moving([peeled(offOf(before, values, shop, share))])
   },
 })
 

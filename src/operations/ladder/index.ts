@@ -67,6 +67,7 @@ export const ladder = operation({
   summary:
     'Cut grooves across the bar, through many layers; forging it flat brings the cut layers up as rungs.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['cut out'],
   cautions: ['saw', 'dust'],
@@ -91,7 +92,8 @@ export const ladder = operation({
       before: [samplePack(120, 25, 10, 150)],
     },
   ],
-  forward([before], values, { densities }) {
+  forward([before], whole, { densities }, share = 1) {
+    const values = { ...whole, depth: whole.depth * share }
     const loose = unwelded(before, 'cutting grooves')
     if (loose) return failed(loose)
     const { depth, width, pitch, ends, sides } = values

@@ -64,6 +64,7 @@ export const pressPattern = operation({
   summary:
     'Press a patterned die into the hot bar so that the layers bend under it; grinding it level shows the bends, forging it flat turns them inside out.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas', 'strike'],
@@ -74,7 +75,8 @@ export const pressPattern = operation({
       before: [samplePack(120, 40, 8, 41)],
     },
   ],
-  forward([before], values, smithy) {
+  forward([before], whole, smithy, done = 1) {
+    const values = { ...whole, depth: whole.depth * done }
     const loose = unwelded(before, 'pressing a die in')
     if (loose) return failed(loose)
     const { shop } = smithy
@@ -164,7 +166,8 @@ export const pressPattern = operation({
       smithy,
     )?.judged
   },
-  movement([before], values, after) {
+  movement([before], whole, after, _smithy, done = 1) {
+    const values = { ...whole, depth: whole.depth * done }
     const burnt = (before.size.height - after.size.height) / 2
     const bar = burn(before, burnt, UNWEIGHED)?.after ?? before
     const level = levelled(bar)

@@ -34,6 +34,7 @@ export const squareUp = operation({
   summary:
     'Forge the section to a true square, quarter turn by quarter turn, so that later cuts and turns match.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas', 'strike'],
@@ -42,7 +43,7 @@ export const squareUp = operation({
     { values: { side: '16 mm', heats: 5 }, before: [samplePack()] },
     { values: { side: '11 mm' }, before: [sampleBar(300, 14, 14, '1084', 'octagon')] },
   ],
-  forward([before], values, smithy) {
+  forward([before], values, smithy, share) {
     const loose = unwelded(before, 'squaring up')
     if (loose) return failed(loose)
     const area = areaOf(before)
@@ -61,15 +62,15 @@ export const squareUp = operation({
     }
     const round = before.shape === 'octagon' || before.shape === 'round'
     const bar = round ? { ...before, build: worked('squared from round', before.build) } : before
-    const done = forgeInHeats(bar, aimOf(before, values, smithy), smithy)
+    const done = forgeInHeats(bar, { ...aimOf(before, values, smithy), share }, smithy)
     if (done.problems) return done
     return ok({ ...done.ok, warnings: [...done.ok.warnings, ...youngOnEdge(before)] })
   },
   force([before], _values, step, smithy) {
     return judgeDrawn(before, step, smithy)
   },
-  movement([before], values, _after, smithy) {
-    return movedInHeats(before, aimOf(before, values, smithy), smithy)
+  movement([before], values, _after, smithy, share) {
+    return movedInHeats(before, { ...aimOf(before, values, smithy), share }, smithy)
   },
 })
 

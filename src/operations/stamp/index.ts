@@ -85,6 +85,7 @@ export const stamp = operation({
   summary:
     'Press the mark or the relief in at one heat, on a flat, finished face and before hardening.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale', 'ground'],
   cautions: ['heat', 'strike'],
@@ -104,7 +105,7 @@ export const stamp = operation({
       piece: plaqueWithStamp,
     },
   ],
-  forward([before], values, smithy) {
+  forward([before], values, smithy, share = 1) {
     const { piece, shop, densities } = smithy
     if (!piece) return failed(noPiece('to stamp'))
     const box = piece.edges.stamp
@@ -130,11 +131,11 @@ export const stamp = operation({
     if (warmed.problems) return warmed
     const { bar, losses, heats, warnings } = warmed.ok
     const stock = Math.max(0, (bar.size.height - piece.size.height) / 2)
-    const depth = values.depth ?? box.depth + stock
+    const depth = share * (values.depth ?? box.depth + stock)
     const face = faceOf(values, box)
     if (face.problems) return face
     const filed =
-      values.rim === 'filed' && shaped
+      values.rim === 'filed' && shaped && share === 1
         ? takeFeatures(bar, piece, ['stamp'], 'ground', densities)
         : undefined
     if (filed?.problems) return filed
@@ -177,13 +178,14 @@ export const stamp = operation({
       smithy,
     )
   },
-  movement([before], values, after, { piece }) {
+  movement([before], values, after, { piece }, share = 1) {
     const box = piece?.edges.stamp
     const face = box && faceOf(values, box)
     if (!piece || !box || !face?.ok) return stays
     const burnt = (before.size.length - after.size.length) / 2
     const stock = Math.max(0, (after.size.height - piece.size.height) / 2)
-    const { depths, floor, feature, told } = pressedShape(values, face.ok, box, stock)
+    const shape = pressedShape(values, face.ok, box, { stock, share })
+    const { depths, floor, feature, told } = shape
     const start = (after.size.length - piece.size.length) / 2
     const inBar = { ...depths, x: depths.x + start }
     const pressed = pressedMark(inBar, { floor, feature, face: after.size.height / 2 })

@@ -10,7 +10,7 @@ const piece = buildPiece(plaqueWithStamp)
 const box = piece.edges.stamp!
 const at = (dx: number, dy: number) => [box.at.x + dx, box.at.y + dy] as const
 const shapeOf = (asked: Parameters<typeof faceOf>[0], stock = 2e-4) =>
-  pressedShape(asked, faceOf(asked, box).ok!, box, stock)
+  pressedShape(asked, faceOf(asked, box).ok!, box, { stock, share: 1 })
 /** The splines of a table share out each place among them: what it holds is the sum of its cells. */
 const volumeOf = ({ depths: { values, cellX, cellY } }: ReturnType<typeof shapeOf>) =>
   values.reduce((a, b) => a + b, 0) * cellX * cellY

@@ -32,17 +32,18 @@ const KEPT = 4
 /**
  * The outline as large as the box holds it, pressed in to full depth; without an outline the box, to its mean depth.
  * Walls run over the rounding of the stamp's edge, the draft, and as large a rounding where the metal is drawn in, with
- * the outline at half depth: what is pressed aside is the emblem's area times the depth. `stock`: still to come off the face.
+ * the outline at half depth: what is pressed aside is the emblem's area times the depth. `stock`: still to come off the face;
+ * `share`: of that depth, how much it has been pressed in.
  */
 export function pressedShape(
   asked: EmblemAsked & { readonly depth?: number; readonly edgeRadius?: number },
   { emblem, from }: StampFace,
   box: StampBox,
-  stock: number,
+  { stock, share }: { readonly stock: number; readonly share: number },
 ): PressedShape {
   const drawn = from === 'outline'
   const pressed = asked.depth ?? box.depth + stock
-  const floor = drawn ? pressed : pressed - box.depth * (1 - box.share)
+  const floor = share * (drawn ? pressed : pressed - box.depth * (1 - box.share))
   const [wide, tall] = drawn ? emblem.size : [box.length, box.width]
   const path = (drawn && asked.emblem) || `M0 0H${box.length}V${box.width}H0Z`
   const run = 2 * (asked.edgeRadius ?? EDGE_RADIUS) + floor * Math.tan(DRAFT)

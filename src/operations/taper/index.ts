@@ -51,6 +51,7 @@ export const taper = operation({
   summary:
     'Draw the bar thinner, narrower or both towards its far end; the layers stay parallel to its faces.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas', 'strike'],
@@ -61,12 +62,15 @@ export const taper = operation({
       before: [sampleBar(250, 32, 6)],
     },
   ],
-  forward([before], values, smithy) {
+  forward([before], wanted, smithy, share = 1) {
+    const values = drawnSoFar(before, wanted, share)
     const loose = unwelded(before, 'drawing a taper')
     if (loose) return failed(loose)
     const { shop } = smithy
     const toWidth = values.endWidth ?? before.size.width
-    const ratio = (before.size.width * before.size.height) / (toWidth * values.endHeight)
+    const ratio =
+      (before.size.width * before.size.height) /
+      ((wanted.endWidth ?? before.size.width) * wanted.endHeight)
     const count = values.heats ?? heatsFor(ratio, smithy)
     if (values.endHeight > before.size.height || toWidth > before.size.width * (1 + 1e-9)) {
       return failed({
@@ -93,8 +97,7 @@ export const taper = operation({
     const fill =
       bar.shape === 'cut' ? bar.volume / (bar.size.length * width * height) : filled[bar.shape]
     const [w, h] = [Math.min(1, toWidth / width), Math.min(1, values.endHeight / height)]
-    // Both sides run straight, so the section falls as a product of two straight lines.
-    const mean = (2 + w + h + 2 * w * h) / 6
+    const mean = meanOf(w, h)
     const full = bar.volume / (width * height * fill)
     const whole = full / mean
     const over = values.over ?? whole
@@ -137,7 +140,8 @@ export const taper = operation({
       smithy,
     )
   },
-  movement([before], values, after, { shop }) {
+  movement([before], wanted, after, { shop }, share = 1) {
+    const values = drawnSoFar(before, wanted, share)
     const burnt = (before.size.height - after.size.height) / 2
     const { length, width, height } = after.size
     const over = Math.min(values.over ?? length, length)
@@ -146,16 +150,36 @@ export const taper = operation({
       Math.min(values.endHeight, height),
     ]
     // How far along the taper each of many places is.
-    const share = Array.from({ length: 1001 }, (_, i) =>
+    const taken = Array.from({ length: 1001 }, (_, i) =>
       Math.max(0, ((i / 1000) * length - (length - over)) / over),
     )
     const tapered = taperWarp({
       ...{ width, height, length },
-      widths: share.map((s) => width + s * (w - width)),
-      heights: share.map((s) => height + s * (h - height)),
+      widths: taken.map((s) => width + s * (w - width)),
+      heights: taken.map((s) => height + s * (h - height)),
     })
     return moving([tapered, along(burnt)], { uneven: unevennessOf(shop) })
   },
 })
+
+/** Mean section of a taper whose end is `w` wide and `h` high, as shares: both sides run straight. */
+function meanOf(w: number, h: number): number {
+  return (2 + w + h + 2 * w * h) / 6
+}
+
+/** The thin end with a share of the drawing done: what is in the taper when it is done is in it from the start. */
+function drawnSoFar<
+  V extends { readonly over?: number; readonly endHeight: number; readonly endWidth?: number },
+>({ size: { width, height } }: Billet, wanted: V, share: number): V {
+  if (share === 1) return wanted
+  const [w, h] = [(wanted.endWidth ?? width) / width, wanted.endHeight / height]
+  const mean = meanOf(w ** share, h ** share)
+  return {
+    ...wanted,
+    endHeight: height * h ** share,
+    endWidth: wanted.endWidth === undefined ? undefined : width * w ** share,
+    over: wanted.over === undefined ? undefined : (wanted.over * meanOf(w, h)) / mean,
+  }
+}
 
 const show = (m: number) => printQuantity(m, 'length')

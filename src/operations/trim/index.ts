@@ -30,6 +30,7 @@ export const trim = operation({
   name: 'trim',
   summary: 'Take the sides back to sound metal, and the tacks with them.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['trim'],
   cautions: ['saw', 'dust'],
@@ -38,9 +39,9 @@ export const trim = operation({
     { values: { sides: '5 mm', faces: '3 mm' }, before: [samplePack(140, 50, 40, 21)] },
     { values: { sides: '1 mm', faces: '1 mm' }, before: [sampleBar(200, 20, 20, '1084', 'round')] },
   ],
-  forward([before], values, { shop, densities }) {
-    const sides = values.sides ?? shop.trim
-    const { faces } = values
+  forward([before], values, { shop, densities }, share = 1) {
+    const sides = (values.sides ?? shop.trim) * share
+    const faces = values.faces * share
     if (2 * sides >= before.size.width) return failed(allGone('sides', before.size.width, sides))
     const off = { y: { low: sides, high: sides }, z: { low: faces, high: faces } }
     const trimmed = takeFlats(before, off, 'trim', densities)

@@ -87,6 +87,7 @@ export const twist = operation({
   name: 'twist',
   summary: 'Twist the bar at one even heat, a zone at a time, over its whole length or in zones.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas'],
@@ -115,7 +116,8 @@ export const twist = operation({
       before: [sampleBar(600, 12, 12, '1084', 'round')],
     },
   ],
-  forward([before], values, smithy) {
+  forward([before], given, smithy, share = 1) {
+    const values = turnedBy(given, share)
     const loose = unwelded(before, 'twisting')
     if (loose) return failed(loose)
     if ((values.pitch === undefined) === (values.turn === undefined)) {
@@ -195,7 +197,8 @@ export const twist = operation({
       }),
     )
   },
-  movement([before], values, after) {
+  movement([before], given, after, _smithy, share = 1) {
+    const values = turnedBy(given, share)
     const burnt = (before.size.length - after.size.length) / 2
     return moving([twistOf(before, values, after.size.length, burnt), along(burnt)], {
       // Its eight corners turn with it; the account goes on with the section as it was.
@@ -238,6 +241,13 @@ function envelope(
       })),
     },
   }
+}
+
+/** The values with a share of the turning done, from a bar that stands straight. */
+function turnedBy<V extends Zoned>(values: V, share: number): V {
+  const { pitch, turn, startPhase } = values
+  const part = (whole: number | undefined) => (whole === undefined ? undefined : whole * share)
+  return { ...values, pitch: part(pitch), turn: part(turn), startPhase: startPhase * share }
 }
 
 interface Zoned {

@@ -45,6 +45,7 @@ export const upset = operation({
   name: 'upset',
   summary: 'Drive the bar shorter and thicker, whole or at one end, for metal where it is wanted.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas', 'strike'],
@@ -52,7 +53,8 @@ export const upset = operation({
     { values: { by: '10 mm' }, before: [samplePack(50, 30, 30)] },
     { values: { by: '15 mm', over: '40 mm', heats: 3 }, before: [sampleBar(200, 20, 20)] },
   ],
-  forward([before], values, smithy) {
+  forward([before], values, smithy, share = 1) {
+    const by = values.by * share
     const loose = unwelded(before, 'upsetting')
     if (loose) return failed(loose)
     const { shop } = smithy
@@ -74,18 +76,18 @@ export const upset = operation({
     if (warmed.problems) return warmed
     const { bar, losses, heats, warnings } = warmed.ok
     const over = values.over ?? bar.size.length
-    if (over <= values.by) return failed(nothingLeft(over, values.by))
-    const grows = Math.sqrt(over / (over - values.by))
+    if (over <= by) return failed(nothingLeft(over, by))
+    const grows = Math.sqrt(over / (over - by))
     const size = {
-      length: bar.size.length - values.by,
+      length: bar.size.length - by,
       width: bar.size.width * grows,
       height: bar.size.height * grows,
     }
     const whole = values.over === undefined
-    const by = whole
+    const stretched = whole
       ? { x: size.length / bar.size.length, y: grows, z: grows }
       : { x: 1, y: 1, z: 1 }
-    const build = stretch(bar.build, by)
+    const build = stretch(bar.build, stretched)
     const after: Billet = {
       ...bar,
       size,
@@ -115,15 +117,16 @@ export const upset = operation({
     const passes = () => upsets(over, values.by, before.size)
     return judgeSqueezing({ before, step, passes, whole: true }, smithy)
   },
-  movement([before], values, after) {
-    const burnt = (before.size.length - values.by - after.size.length) / 2
+  movement([before], values, after, _smithy, share = 1) {
+    const by = values.by * share
+    const burnt = (before.size.length - by - after.size.length) / 2
     const { length, width, height } = after.size
-    const was = length + values.by
+    const was = length + by
     const over = values.over ?? was
-    const grows = Math.sqrt(over / (over - values.by))
+    const grows = Math.sqrt(over / (over - by))
     if (values.over === undefined)
       return moving([draw({ length: length / was, width: grows, height: grows }), along(burnt)])
-    const from = length - (over - values.by)
+    const from = length - (over - by)
     const sides = Array.from({ length: 1601 }, (_, i) => {
       const into = ((i / 1600) * length - from) / (length / 1600)
       return 1 / grows + (1 - 1 / grows) * Math.min(1, Math.max(0, into + 0.5))

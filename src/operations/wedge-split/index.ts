@@ -58,6 +58,7 @@ export const wedgeSplit = operation({
   summary:
     'Drive a dull wedge through the hot block along its length, clean the halves and weld them together again.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale', 'ground'],
   cautions: ['heat', 'glare', 'gas', 'flux', 'strike'],
@@ -69,7 +70,8 @@ export const wedgeSplit = operation({
     },
     { values: { cleanUp: '0 mm' }, before: [samplePack(100, 40, 26)] },
   ],
-  forward([before], values, smithy) {
+  forward([before], whole, smithy, share = 1) {
+    const values = openedSoFar(whole, smithy, share)
     const { shop, densities } = smithy
     const loose = unwelded(before, 'the wedge')
     if (loose) return failed(loose)
@@ -86,7 +88,7 @@ export const wedgeSplit = operation({
       smithy,
     )
     if (split.problems) return split
-    const clean = values.cleanUp ?? shop.cleanUp
+    const clean = values.cleanUp
     const halves = grindSplit(split.ok.bar, clean)
     if (!halves) return failed(groundThrough(before.size.width, clean))
     const ground = lossBetween(split.ok.bar, halves, 'ground', densities)
@@ -129,10 +131,11 @@ export const wedgeSplit = operation({
     const to = { height: width, width: height }
     return judgeDrawn(lain, step, smithy, { to, heat: step.heats.length - 1 })
   },
-  movement([before], values, _after, smithy) {
+  movement([before], whole, _after, smithy, share = 1) {
+    const values = openedSoFar(whole, smithy, share)
     const { shop } = smithy
     const { drag, reach } = values
-    const clean = values.cleanUp ?? shop.cleanUp
+    const clean = values.cleanUp
     const burnt = values.splitHeats * shop.forgingScale
     const split = burn(before, burnt, UNWEIGHED)?.after ?? before
     const halves = grindSplit(split, clean) ?? split
@@ -151,6 +154,14 @@ export const wedgeSplit = operation({
     }
   },
 })
+
+/** Drag, clean-up and closing with a share of each done: they go together, as they are seen in the end. */
+function openedSoFar<
+  V extends { readonly drag: number; readonly cleanUp?: number; readonly close: number },
+>(whole: V, { shop }: Smithy, share: number) {
+  const cleanUp = (whole.cleanUp ?? shop.cleanUp) * share
+  return { ...whole, cleanUp, drag: whole.drag * share, close: whole.close ** share }
+}
 
 /** A block with its layers across its length. */
 function feather(length: number, width: number, height: number): Billet {

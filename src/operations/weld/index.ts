@@ -57,6 +57,7 @@ export const weld = operation({
   summary:
     'Bring the stack to welding heat right through and close it, lightly first, from the middle out.',
   takes: 'one',
+  gradual: true,
   parameters,
   loses: ['scale'],
   cautions: ['heat', 'glare', 'gas', 'sealed', 'flux', 'strike'],
@@ -67,8 +68,8 @@ export const weld = operation({
       before: [loose(samplePack(90, 40, 60, 45))],
     },
   ],
-  forward([before], values, smithy) {
-    const done = forgeInHeats(before, aimOf(before, values, smithy), smithy)
+  forward([before], values, smithy, share) {
+    const done = forgeInHeats(before, { ...aimOf(before, values, smithy), share }, smithy)
     if (done.problems) return done
     const after: Billet = {
       ...done.ok.after,
@@ -111,8 +112,8 @@ export const weld = operation({
       ],
     }
   },
-  movement([before], values, _after, smithy) {
-    return movedInHeats(before, aimOf(before, values, smithy), smithy)
+  movement([before], values, _after, smithy, share) {
+    return movedInHeats(before, { ...aimOf(before, values, smithy), share }, smithy)
   },
 })
 

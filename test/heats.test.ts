@@ -2,7 +2,16 @@ import { readFileSync } from 'node:fs'
 import { describe, expect, test } from 'vitest'
 import { layeredWithin } from '#billet'
 import { compositionOf, grades } from '#steel'
-import { type Computed, computeJob, readJob, readJobObject, recordPlan, treatJob } from '#job'
+import {
+  type Computed,
+  computeJob,
+  patternsOf,
+  readJob,
+  readJobObject,
+  recordPlan,
+  treatJob,
+} from '#job'
+import { stacksOf } from '#pattern'
 import { type PlanFollowed, followPlan, statesOf } from '#heats'
 
 const folder = new URL('../jobs/', import.meta.url)
@@ -89,6 +98,20 @@ describe.each(gallery)('%s', (name) => {
     })
   })
 
+  test('tells what is left in every sheet of every pile that the pattern is drawn from', () => {
+    for (const { bar, index, origin } of patternsOf(computed, true)) {
+      const piles = treated.piles.find((m) => m.bar === bar && m.index === index)!.piles
+      for (const stack of stacksOf(origin)) {
+        const steels = stack.layers.map((layer) => layer.steel)
+        const own = piles.filter(
+          (p) => p.bar === stack.bar && p.step === stack.step && p.steels.join() === steels.join(),
+        )
+        expect(own, `${bar} ${index}`).toHaveLength(1)
+        expect(own[0]!.carbon).not.toContain(undefined)
+      }
+    }
+  })
+
   test('says of each steel carbon, hardness, window, quench; no number is missing', () => {
     expect(faults(recordPlan(computed, treated))).toEqual([])
     expect(treated.window?.verdict).toBe('inside')
@@ -118,6 +141,22 @@ describe('the rigging knife, restacked twice', () => {
     for (const state of after('etch', 0)) expect(state.highest - state.lowest).toBeLessThan(0.02)
   })
 
+  test('so does each of its sheets, the outermost as the innermost', () => {
+    const weld = followed.steps.find((s) => s.done.operation.name === 'weld')!.done
+    const { piles } = treatJob(computed)
+    const spread = (index: number) => {
+      const [pile] = piles.find((m) => m.bar === weld.bar && m.index === index)!.piles
+      const of = (steel: string) => pile!.carbon.filter((_, i) => pile!.steels[i] === steel)
+      return ['1084', '15N20'].map((s) => of(s) as number[]) as [number[], number[]]
+    }
+    const [dark, bright] = spread(weld.index)
+    expect(Math.min(...dark)).toBeGreaterThan(Math.max(...bright) + 0.03)
+    // With a neighbour on one side only, the outermost sheets have given the least.
+    expect(dark[0]).toBeGreaterThan(dark[Math.floor(dark.length / 2)]! + 0.005)
+    const [end, light] = spread(piles.at(-1)!.index)
+    for (const of of [end, light]) expect(Math.max(...of) - Math.min(...of)).toBeLessThan(0.02)
+  })
+
   test('15N20 ends 5 to 7 % lower in carbon than the plain steel beside it', () => {
     const end = after('etch', 0)
     const [dark, bright] = ['1084', '15N20'].map((s) => end.find((x) => x.steel === s)!)
@@ -136,6 +175,19 @@ describe('the rigging knife, restacked twice', () => {
 })
 
 describe('joints of unlike bars', () => {
+  test('san mai: of the sheets as laid, the core is the richest; its jacket hardens less', () => {
+    const { piles } = treatJob(compute('galley-knife'))
+    const end = piles.at(-1)!.piles
+    const core = end.find((p) => p.steels.join() === 'W2')!
+    expect(core.carbon[0]).toBeLessThan(1)
+    for (const pile of end.filter((p) => p !== core)) {
+      expect(Math.max(...(pile.carbon as number[]))).toBeLessThan(core.carbon[0]!)
+      expect(Math.max(...(pile.hardness as number[]))).toBeLessThan(core.hardness![0]!)
+      // Pieces of one sheet lie near the core and far from it.
+      expect(pile.apart).toBeGreaterThan(0.05)
+    }
+  })
+
   test('san mai: the core gives carbon to the jacket beside it, and only there', () => {
     const pack = follow(compute('galley-knife')).steps.at(-1)!.metal[0]!
     const core = pack.findIndex((p) => p.steel === 'W2')

@@ -19,6 +19,7 @@ import {
 import { heatProblems } from './heat-problems.ts'
 import { type HeatRecord, heatRecords } from './heat-records.ts'
 import { type Ranged, layerClasses } from './layers/layer-records.ts'
+import { type PileMoment, hardenPiles, pileRecords } from './layers/pile-records.ts'
 import { type QuenchAdvice, adviseQuench } from './quench/quench-advice.ts'
 import { type BarJoint, type WeldLine, barJoints, skinLeft, weldLines } from './skin-and-lines.ts'
 import {
@@ -35,6 +36,8 @@ export interface Treated {
   readonly heats: readonly HeatRecord[]
   readonly layers: readonly LayerRecord[]
   readonly steels: readonly SteelRecord[]
+  /** After each step of the route, what has become of every sheet ever laid. */
+  readonly piles: readonly PileMoment[]
   readonly hardening?: Hardening
   readonly window?: Window
   readonly quench?: QuenchAdvice
@@ -114,6 +117,11 @@ export function treatPlan(
     heats,
     layers,
     steels,
+    piles: followed.steps.map(({ done: { bar, index, step }, metal: left }, i) => {
+      const piles = pileRecords(left, step.after.build)
+      const isLast = i === followed.steps.length - 1
+      return { bar, index, piles: isLast ? hardenPiles(piles, treat) : piles }
+    }),
     hardening,
     window,
     quench,

@@ -44,7 +44,13 @@ export {
   askStamp,
 } from './ask-force.ts'
 export { treatJob } from './treat-job.ts'
-export { type HeatRecord, type SteelRecord, type Treated, recordHeats } from '#heats'
+export {
+  type HeatRecord,
+  type PileRecord,
+  type SteelRecord,
+  type Treated,
+  recordHeats,
+} from '#heats'
 export { starterJob } from './starter-job.ts'
 export {
   type SuggestOrder,

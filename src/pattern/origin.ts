@@ -12,6 +12,8 @@ export interface Stack {
   readonly kind: 'stack'
   /** Name of the bar, as the job has it. */
   readonly bar: string
+  /** Step of that bar in which it was laid, 0 first, if told. */
+  readonly step?: number
   readonly layers: readonly Layer[]
   /**
    * How wide the edge between two steels is, as thick as it would be in this stack, m: what diffusion moved before the
@@ -45,8 +47,8 @@ export interface Seam {
   readonly depth: number
 }
 
-export function stack(bar: string, layers: readonly Layer[], soft = 0): Stack {
-  return { kind: 'stack', bar, layers, soft }
+export function stack(bar: string, layers: readonly Layer[], soft = 0, step?: number): Stack {
+  return { kind: 'stack', bar, layers, soft, ...(step !== undefined && { step }) }
 }
 
 /** One bar worked by these maps, in pull-back order. */

@@ -55,7 +55,7 @@ export function patternShader(origin: Origin, options: PatternShaderOptions): Pa
     let from = 0
     return pieces.map((piece, i) => {
       const own = end.kind === 'stack' && i === pieces.length - 1
-      const tail = own && directions === 2 ? layerStage(weighingsOf(end, [{}])[0]!) : undefined
+      const tail = own && directions === 2 ? layerStage(weighingsOf(end, [{}], 0)[0]!) : undefined
       const chain = parts.add(`${name}Run${parts.count}`, piece, directions, tail)
       const lines = [callOf(chain, directions)]
       const to = (run: Run) => firsts.get(run)!
@@ -79,7 +79,7 @@ export function patternShader(origin: Origin, options: PatternShaderOptions): Pa
                 meansText(
                   name,
                   parts,
-                  stacks.map((s) => weighingsOf(s, weights, cutsOf(origin))),
+                  stacks.map((s, i) => weighingsOf(s, weights, i, cutsOf(origin))),
                   weights.length,
                 ),
               ]

@@ -11,8 +11,12 @@ import {
 import { type Evaluator, compile } from '#warp'
 import { type Origin, type Run, type Split, type Stack, fuse, stacksOf } from './origin.ts'
 
-/** A property of each steel, by name: how light it etches, how high it stands. */
-export type Weights = Readonly<Record<string, number>>
+/**
+ * A property of each steel, by name: how light it etches, how high it stands. Or of each sheet of each stack, in the
+ * order of `stacksOf`, sheets from the bottom up: what sheets of one steel do not share, as their carbon.
+ */
+export type Weights = Readonly<Record<string, number>> | SheetWeights
+export type SheetWeights = readonly (readonly number[])[]
 
 /** No metal: a hole, or a branch that leads nowhere. */
 export const NOTHING = 0xffff
@@ -97,7 +101,10 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
     const seen = known.get(run)
     if (seen) return seen
     const { end } = run
-    const weighings = end.kind === 'stack' && covering ? weighingsOf(end, weights, cuts) : undefined
+    const weighings =
+      end.kind === 'stack' && covering
+        ? weighingsOf(end, weights, stacks.indexOf(end), cuts)
+        : undefined
     const evaluator = compile(run.warps.toReversed(), {
       precision,
       directions,
@@ -142,13 +149,23 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
   }
 }
 
-/** The weighings of a stack, all in the same cells. */
+/** The weighings of a stack, `number` in `stacksOf`, all in the same cells. */
 export function weighingsOf(
   end: Stack,
   weights: readonly Weights[],
+  number: number,
   cuts?: ReadonlyMap<Stack, Cut>,
 ): Weighing[] {
-  return weights.map((w) => weigh(end.layers, (steel) => w[steel] ?? 0, end.soft, cuts?.get(end)))
+  return weights.map((w) => {
+    const ofSheet = isBySheet(w)
+      ? (_: unknown, place: number) => w[number]?.[place] ?? 0
+      : ({ steel }: { readonly steel: string }) => w[steel] ?? 0
+    return weigh(end.layers, ofSheet, end.soft, cuts?.get(end))
+  })
+}
+
+function isBySheet(weights: Weights): weights is SheetWeights {
+  return Array.isArray(weights)
 }
 
 function grainOf(weighings: readonly Weighing[]): Grain {

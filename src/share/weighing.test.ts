@@ -17,7 +17,7 @@ const uneven = [
   { steel: 'dark', thickness: 0.004 },
 ]
 const weights: Record<string, number> = { dark: 0, middle: 0.4, bright: 1 }
-const weightOf = (steel: string) => weights[steel]!
+const weightOf = ({ steel }: { readonly steel: string }) => weights[steel]!
 
 /** ∫ of the weight from the stack's middle to z, sheet by sheet: nothing but sums. */
 function integral(z: number): number {
@@ -25,7 +25,7 @@ function integral(z: number): number {
   const parts = uneven.map((l, i) => {
     const from = i === 0 ? -1 : at
     at += l.thickness
-    return { from, to: i === uneven.length - 1 ? 1 : at, w: weightOf(l.steel) }
+    return { from, to: i === uneven.length - 1 ? 1 : at, w: weightOf(l) }
   })
   for (const { from, to, w } of parts) sum += w * (Math.min(Math.max(z, from), to) - from)
   return sum
@@ -71,6 +71,16 @@ describe('the mean over a pixel', () => {
       const soft = precision === 'f64' ? 1e-7 : 2e-4 + (2e-6 * w.cell) / g
       expect(Math.abs(means![i]! - meanOver(w, z, g, h))).toBeLessThan(soft)
     })
+  })
+
+  it('of what sheets of one steel do not share is that of sheets named apart, ground at joints too', () => {
+    const each = [0.2, 0.9, 0.4, 0.1, 0.7, 0]
+    const apart = uneven.map(({ thickness }, i) => ({ steel: `sheet ${i}`, thickness }))
+    const cut = { low: [{ off: 0.001, share: 1 }], high: [{ off: 0.0042, share: 1 }] }
+    const [bySheet, byName] = [uneven, apart].map((l) => weigh(l, (_, i) => each[i]!, 0, cut))
+    for (const { z, g, h } of trials)
+      expect(meanOver(bySheet!, z, g, h)).toBeCloseTo(meanOver(byName!, z, g, h), 12)
+    expect(bySheet!.joined!.mean).toBeCloseTo(byName!.joined!.mean, 12)
   })
 
   it('knows the one boundary of two like sheets', () => {

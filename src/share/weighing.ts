@@ -74,15 +74,22 @@ export function boundariesOf(layers: readonly Layer[]): number[] {
   return edges
 }
 
+/** A sheet with what it has of the property. */
+interface Weighted extends Layer {
+  readonly weight: number
+}
+
+/** `weightOf` a sheet and its place in the stack. */
 export function weigh(
   layers: readonly Layer[],
-  weightOf: (steel: string) => number,
+  weightOf: (layer: Layer, place: number) => number,
   soft = 0,
   cut?: Cut,
 ): Weighing {
-  const whole = weighWhole(layers, weightOf, soft)
+  const laid = layers.map((layer, i): Weighted => ({ ...layer, weight: weightOf(layer, i) }))
+  const whole = weighWhole(laid, soft)
   if (!cut) return whole
-  const joined = weighWhole(leftOf(layers, cut), weightOf, soft)
+  const joined = weighWhole(leftOf(laid, cut), soft)
   const middle = (meanOff(cut.low) - meanOff(cut.high)) / 2
   const unlike = Math.hypot(spreadOf(cut.low), spreadOf(cut.high)) / whole.cell
   return { ...whole, unlike, joined: { ...joined, bottom: joined.bottom + middle } }
@@ -105,7 +112,7 @@ export function aloneTo({ joined, unlike, cells }: Weighing): number {
 }
 
 /** What joints leave of a pile in the mean: where they are ground unlike, some of a sheet is left by some of them. */
-function leftOf(layers: readonly Layer[], cut: Cut): Layer[] {
+function leftOf(layers: readonly Weighted[], cut: Cut): Weighted[] {
   const edges = boundariesOf(layers)
   const end = edges[layers.length]!
   const ground = (faces: readonly Ground[], from: number, to: number) =>
@@ -129,15 +136,24 @@ function leftOf(layers: readonly Layer[], cut: Cut): Layer[] {
 const FINEST = 4
 
 /** `sheets` from the outermost inwards. */
-function withoutSlivers(sheets: readonly Layer[], least: number): Layer[] {
-  const carried = new Map<string, number>()
+function withoutSlivers(sheets: readonly Weighted[], least: number): Weighted[] {
+  const carried = new Map<string, Weighted>()
   return sheets.flatMap((sheet, i) => {
-    const thickness = sheet.thickness + (carried.get(sheet.steel) ?? 0)
+    const whole = together(sheet, carried.get(sheet.steel))
     const last = !sheets.some((s, k) => k > i && s.steel === sheet.steel)
-    const keep = thickness >= least || (last && thickness > 0)
-    carried.set(sheet.steel, keep ? 0 : thickness)
-    return keep ? [{ ...sheet, thickness }] : []
+    const keep = whole.thickness >= least || (last && whole.thickness > 0)
+    if (keep) carried.delete(sheet.steel)
+    else carried.set(sheet.steel, whole)
+    return keep ? [whole] : []
   })
+}
+
+/** Two sheets as one, with as much of the property as both. */
+function together(sheet: Weighted, sliver: Weighted | undefined): Weighted {
+  if (!sliver || sliver.thickness === 0) return sheet
+  const thickness = sheet.thickness + sliver.thickness
+  const share = sliver.thickness / thickness
+  return { ...sheet, thickness, weight: sheet.weight + share * (sliver.weight - sheet.weight) }
 }
 
 /** What is ground off a side, m, over its joints. */
@@ -145,16 +161,12 @@ export function meanOff(faces: readonly Ground[]): number {
   return faces.reduce((sum, { off, share }) => sum + share * off, 0)
 }
 
-function weighWhole(
-  layers: readonly Layer[],
-  weightOf: (steel: string) => number,
-  soft: number,
-): Weighing {
+function weighWhole(layers: readonly Weighted[], soft: number): Weighing {
   const cells = cellsOf(layers)
   const whole = heightOf(layers)
   const cell = whole / cells
   const bottom = -whole / 2
-  const weights = layers.map((l) => weightOf(l.steel))
+  const weights = layers.map((l) => l.weight)
   const mean = layers.reduce((sum, l, i) => sum + l.thickness * weights[i]!, 0) / whole
   const edges = boundariesOf(layers).map((z) => (z - bottom) / cell)
   const tables = { start: [], rise: [], bow: [], kink: [], joint: [] } as Record<

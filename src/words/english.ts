@@ -350,10 +350,16 @@ export const english = {
       thickness: 'thickness of the layer under each point',
       strain:
         'equivalent strain since the stack was laid: 1 is a bar drawn to 2.7 times its length',
-      carbon: 'carbon after the heats, mean of each steel, wt%',
-      hardness: 'hardness after the last temper, mean of each steel, HRC',
+      carbon:
+        'Carbon after the last heat so far, wt%: the mean of each layer as it was laid, wherever its pieces lie now; the skin that the fire has robbed is not shown.',
+      hardness:
+        'Hardness after the last temper, HRC: of each layer at its mean carbon, at edges and near the faces.',
       bar: 'the stack each point was laid in',
     },
+    carbonSpread: (low: string, high: string) => `Layers here have ${low} to ${high} %.`,
+    carbonLevel: (all: string) => `It has levelled: every layer here has ${all} %.`,
+    carbonApart: (by: string) => `Pieces of one layer differ by up to ${by} %.`,
+    soft: 'Darkest: what does not harden.',
     noCarbon: 'The carbon is not followed yet.',
     noHardness: 'Nothing is hardened in this route.',
     step: 'Through the route',

@@ -369,10 +369,16 @@ export const german: Catalogue = {
     legend: {
       thickness: 'Dicke der Lage unter jedem Punkt',
       strain: 'Vergleichsumformung seit dem Stapel: 1 ist ein Stab, gereckt auf das 2,7-Fache',
-      carbon: 'Kohlenstoff nach den Hitzen, Mittel je Stahl, Masse-%',
-      hardness: 'Härte nach dem letzten Anlassen, Mittel je Stahl, HRC',
+      carbon:
+        'Kohlenstoff nach der bis hier letzten Hitze, Masse-%: das Mittel jeder Lage, wie sie gelegt wurde, wo ihre Stücke jetzt auch liegen; die vom Feuer entkohlte Haut ist nicht gezeigt.',
+      hardness:
+        'Härte nach dem letzten Anlassen, HRC: jeder Lage bei ihrem mittleren Kohlenstoff, an Kanten und nahe den Flächen.',
       bar: 'der Stapel, in dem jeder Punkt lag',
     },
+    carbonSpread: (low, high) => `Die Lagen hier haben ${low} bis ${high} %.`,
+    carbonLevel: (all) => `Er ist ausgeglichen: jede Lage hier hat ${all} %.`,
+    carbonApart: (by) => `Stücke einer Lage weichen um bis zu ${by} % voneinander ab.`,
+    soft: 'Am dunkelsten: was nicht härtet.',
     noCarbon: 'Der Kohlenstoff ist noch nicht verfolgt.',
     noHardness: 'In diesem Arbeitsgang wird nichts gehärtet.',
     step: 'Durch den Arbeitsgang',

@@ -17,6 +17,7 @@ export interface SteelStep extends SteelPlace {
 
 /** The metal of one moment, ready to be drawn. */
 export interface LaidSteel {
+  readonly place: SteelPlace
   /** Same words, same surface: what the window has it need not be sent again. */
   readonly surface: string
   readonly facets?: Facets

@@ -23,7 +23,7 @@ export function laySteel(
     ? patterns.find((p) => p.bar === place.bar && p.index === place.index)
     : patterns.findLast((p) => p.bar === computed.job.route.finish)
   if (!found) return undefined
-  const { solid, billet, origin, light } = found
+  const { solid, billet, origin, light, bar, index } = found
   const size = solid?.size ?? billet.size
   const low = [0, -size.width / 2, -size.height / 2] as const
   const high = [size.length, size.width / 2, size.height / 2] as const
@@ -37,6 +37,7 @@ export function laySteel(
         ? plain(solid.mesh(solid.size.length / ALONG))
         : boxMesh(low, high)
   return {
+    place: { bar, index },
     surface,
     ...(mesh && (shape === 'mesh' ? { mesh } : { facets: facetsOf(mesh, solid?.imprint) })),
     low,

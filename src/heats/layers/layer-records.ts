@@ -128,7 +128,7 @@ function mergedOf(pack: readonly Ply[], times: number, index: number): Merged[] 
 }
 
 /** How often each pack is there, in the order the packs are listed. */
-function timesOf(build: Build, times = 1): number[] {
+export function timesOf(build: Build, times = 1): number[] {
   if (build.form === 'worked') return timesOf(build.of, times)
   if (build.form === 'layered') return [times]
   return build.parts.flatMap((part) => timesOf(part.build, times * part.times))

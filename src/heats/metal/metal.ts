@@ -14,10 +14,26 @@ export interface Ply {
   readonly steel: string
   /** The bar in whose stack it was laid. */
   readonly bar: string
+  /** Which sheet it was laid as; left out where that was lost sight of. */
+  readonly sheet?: Sheet
   /** m, cold. */
   readonly thickness: number
   /** wt% across it, low side to high, evenly spaced. */
   readonly carbon: readonly number[]
+}
+
+/** Sheets laid together in one step. A sheet added to a bar is a pile of its own. */
+export interface Pile {
+  /** Step of its bar in which it was laid, 0 first. */
+  readonly step: number
+  /** Low to high as laid, like on like as one. */
+  readonly steels: readonly string[]
+}
+
+export interface Sheet {
+  readonly pile: Pile
+  /** Its place in the pile, 0 lowest. */
+  readonly place: number
 }
 
 /** The plies of each flat pack of a bar, low to high, in the order `layeredWithin` lists the packs. */
@@ -81,25 +97,36 @@ export function followStep(
     // What is taken off makes a ply thinner, never thicker: the thickest tells the stretch.
     stretch[mark.pack] = Math.max(stretch[mark.pack]!, ratio)
   }
-  const metal = after.map((leaf, i) =>
-    leaf.layers.flatMap((layer, k) => {
+  const metal = after.map((leaf, i) => {
+    const sheetAt = sheetsOf(leaf, done.index)
+    return leaf.layers.flatMap((layer, k) => {
       const thickness = real[i]!.layers[k]!.thickness
       return (layer.strands ?? [{ share: 1 }]).map((strand): Ply => {
         const mark = strand.mark === undefined ? undefined : marks[strand.mark]
         const own = strand.share * thickness
-        if (!mark) return freshPly(layer.steel, done.bar, own, bought(layer.steel))
+        if (!mark)
+          return { ...freshPly(layer.steel, done.bar, own, bought(layer.steel)), sheet: sheetAt(k) }
         const whole = mark.ply.thickness * stretch[mark.pack]!
         const kept = cutCarbon(mark, own / whole)
         const carbon = strand.turned ? kept.toReversed() : kept
-        return { steel: mark.ply.steel, bar: mark.ply.bar, thickness: own, carbon }
+        return { ...mark.ply, thickness: own, carbon }
       })
-    }),
-  )
+    })
+  })
   const ofPack = after.map(({ layers }) => {
     const marked = layers.flatMap((l) => l.strands ?? []).find((s) => s.mark !== undefined)
     return marked ? stretch[marks[marked.mark!]!.pack]! : 1
   })
   return { metal, stretch: ofPack, likeJoints: newJoints(after, marks), lost: false }
+}
+
+/** Which sheet metal that came off the rack in a step was, by the layer of a pack it lies in. */
+function sheetsOf({ layers }: Layered, step: number): (layer: number) => Sheet {
+  const isNew = layers.every((layer) => layer.strands?.every((s) => s.mark === undefined) ?? true)
+  const pile: Pile = { step, steels: layers.map((layer) => layer.steel) }
+  if (isNew) return (place) => ({ pile, place })
+  const single = new Map(pile.steels.map((steel) => [steel, { step, steels: [steel] }]))
+  return (layer) => ({ pile: single.get(pile.steels[layer]!)!, place: 0 })
 }
 
 /** Like faces that lie together now and did not before: neighbours in no pack that came in. */

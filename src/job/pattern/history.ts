@@ -41,7 +41,8 @@ export function historiesOf(
     const movement = operation.movement(before, values as never, step.after, smithy)
     const known = inputs.filter((origin) => origin !== undefined)
     const seed = seedAt(options.seed, at)
-    const origin = originOf(movement, known, bar, unevenAfter(movement, step.after, seed, options))
+    const uneven = unevenAfter(movement, step.after, seed, options)
+    const origin = originOf(movement, known, { bar, index }, uneven)
     const imprint = movement.imprint ?? last.get(bar)?.imprint
     const history = { origin, ...(imprint && { imprint }) }
     histories.set(placeOf(bar, index), history)
@@ -84,7 +85,7 @@ function seedAt(seed: number, at: string): number {
 function originOf(
   movement: Movement,
   inputs: readonly Origin[],
-  bar: string,
+  { bar, index }: Pick<DoneStep, 'bar' | 'index'>,
   first: readonly Warp[],
 ): Origin {
   const known = new Map<Branch, Origin>()
@@ -97,7 +98,7 @@ function originOf(
   }
   const build = (branch: Branch): Origin => {
     if ('warps' in branch) return from(branch, [])
-    if ('layers' in branch) return stack(bar, branch.layers)
+    if ('layers' in branch) return stack(bar, branch.layers, 0, index)
     return inputs[branch.input]
   }
   const from = ({ warps, branches, below }: Movement, more: readonly Warp[]): Origin => {

@@ -1,5 +1,6 @@
 import type { LaidSteel } from '#desk'
-import type { StagePainter, Wanted, Weights } from './painters.ts'
+import { brightnessOf } from '#look'
+import type { StagePainter, Wanted } from './painters.ts'
 import { Painter } from './pictures/painter.ts'
 import type { Camera } from '#scene'
 
@@ -11,7 +12,6 @@ export class EnginePainter implements StagePainter {
   private readonly paper: CanvasRenderingContext2D | null
   private readonly painter: Painter
   private steel?: LaidSteel
-  private weights: Weights = []
 
   constructor(canvas: HTMLCanvasElement, rested: (by: StagePainter) => void) {
     this.canvas = canvas
@@ -26,9 +26,8 @@ export class EnginePainter implements StagePainter {
     })
   }
 
-  lay(steel: LaidSteel, weights: Weights): Promise<void> {
+  lay(steel: LaidSteel): Promise<void> {
     this.steel = steel
-    this.weights = weights
     return Promise.resolve()
   }
 
@@ -38,15 +37,14 @@ export class EnginePainter implements StagePainter {
 
   draw(camera: Camera, wanted: Wanted, width: number, height: number, moving: boolean): void {
     const { steel, canvas } = this
-    const bright = this.weights[0]
-    if (!steel?.mesh || !bright) return
+    if (!steel?.mesh) return
     const size = [Math.round(width), Math.round(height)] as const
     if (canvas.width !== size[0] || canvas.height !== size[1]) [canvas.width, canvas.height] = size
     const by = moving ? 3 : 1
     this.painter.draw({
       mesh: steel.mesh,
       origin: steel.origin,
-      bright,
+      bright: brightnessOf(steel.light),
       up: camera.up,
       out: camera.out,
       middle: camera.middle,

@@ -1,11 +1,12 @@
 import { useWords } from '#desk'
 import type { LaidSteel } from '#desk'
-import type { Treated } from '#job'
 import { brightnessOf } from '#look'
+import type { Catalogue } from '#words'
 import { useSay } from '../../form/say.ts'
 import { Measure } from '../../form/measure.tsx'
 import type { Weights, Wanted } from './painters.ts'
 import type { Mode } from '#scene'
+import { MOST_CARBON, MOST_HARDNESS, type SheetValues } from './sheet-weights.ts'
 
 /** An overlay's scale: its ends in the card's own numbers, its steps, and what each end says. */
 export interface Scale {
@@ -14,34 +15,16 @@ export interface Scale {
   readonly says: readonly string[]
 }
 
-/** Full scale of what the card averages as shares of one. */
-const MOST_CARBON = 2
-const MOST_HARDNESS = 70
-
 /** What the card averages over each pixel: brightness, height, and carbon and hardness once they are known. */
-export function weightsOf(steel: LaidSteel, treated: Treated | undefined): Weights {
+export function weightsOf(steel: LaidSteel, values: SheetValues | undefined): Weights {
   const bright = brightnessOf(steel.light)
-  const records = treated?.steels ?? []
-  const mean = (of: (record: Treated['steels'][number]) => number | undefined) => {
-    const sums: Record<string, { sum: number; share: number }> = {}
-    for (const record of records) {
-      const value = of(record)
-      if (value === undefined) continue
-      const { sum, share } = sums[record.steel] ?? { sum: 0, share: 0 }
-      sums[record.steel] = { sum: sum + value * record.share, share: share + record.share }
-    }
-    return Object.fromEntries(Object.entries(sums).map(([name, s]) => [name, s.sum / s.share]))
-  }
-  const carbon = mean((r) => r.carbon.value / MOST_CARBON)
-  const hardness = mean((r) => r.tempered && r.tempered.value / MOST_HARDNESS)
-  return [bright, bright, carbon, hardness]
+  return [bright, bright, values?.carbon ?? [], values?.hardness ?? []]
 }
 
 /** The scale of an overlay for this metal; round figures that hold all of it. */
 export function scaleOf(
   mode: Mode,
-  steel: LaidSteel | undefined,
-  weights: Weights,
+  values: SheetValues | undefined,
   sayThickness: (m: number) => string,
 ): Scale | undefined {
   if (mode === 'thickness')
@@ -55,10 +38,10 @@ export function scaleOf(
   if (mode !== 'carbon' && mode !== 'hardness') return undefined
   const [full, unit, digits] =
     mode === 'carbon' ? [MOST_CARBON, 0.1, 2] : ([MOST_HARDNESS, 2, 0] as const)
-  const values = Object.values(weights[mode === 'carbon' ? 2 : 3] ?? {}).map((v) => v * full)
-  if (!steel || values.length === 0) return undefined
-  const low = Math.floor(Math.min(...values) / unit - 0.2) * unit
-  const high = Math.ceil(Math.max(...values) / unit + 0.2) * unit
+  const ever = (mode === 'carbon' ? values?.everCarbon : values?.everHardness) ?? []
+  if (ever.length === 0) return undefined
+  const low = Math.max(0, Math.floor(Math.min(...ever) / unit - 0.2) * unit)
+  const high = Math.ceil(Math.max(...ever) / unit + 0.2) * unit
   const steps = Math.max(1, Math.round((high - low) / unit))
   return {
     range: [low / full, high / full],
@@ -71,10 +54,12 @@ export function scaleOf(
 export function Legend({
   mode,
   scale,
+  values,
   bars,
 }: {
   readonly mode: Mode
   readonly scale: Scale | undefined
+  readonly values: SheetValues | undefined
   readonly bars: readonly string[]
 }) {
   const words = useWords()
@@ -114,9 +99,20 @@ export function Legend({
           </div>
         )
       )}
-      <p className="note soft">{words.steelSheet.legend[mode]}</p>
+      <p className="note soft">
+        {words.steelSheet.legend[mode]}
+        {mode === 'carbon' && values && ` ${carbonHere(words, values)}`}
+        {mode === 'hardness' && values?.someSoft && ` ${words.steelSheet.soft}`}
+      </p>
     </div>
   )
+}
+
+/** How far the carbon has levelled in the metal that is seen. */
+function carbonHere({ steelSheet }: Catalogue, { leanest, richest, apart }: SheetValues): string {
+  const [low, high] = [leanest, richest].map((c) => c.toFixed(2)) as [string, string]
+  const here = low === high ? steelSheet.carbonLevel(low) : steelSheet.carbonSpread(low, high)
+  return apart >= 0.01 ? `${here} ${steelSheet.carbonApart(apart.toFixed(2))}` : here
 }
 
 /** The same tones as the card's. */

@@ -1,6 +1,7 @@
 import type { LaidSteel } from '#desk'
 import type { FinishName } from '#look'
-import type { Camera, Mode, SteelWeights, Vector } from '#scene'
+import type { Weights as Weighted } from '#pattern'
+import type { Camera, Mode, Vector } from '#scene'
 
 /** What is wanted of a picture besides where the eye stands. */
 export interface Wanted {
@@ -16,7 +17,7 @@ export interface Wanted {
 }
 
 /** Brightness, height; carbon and hardness once the heats are known. */
-export type Weights = readonly SteelWeights[]
+export type Weights = readonly Weighted[]
 
 /** Draws the metal on a canvas: the graphics card, or the engine where there is none. */
 export interface StagePainter {

@@ -12,6 +12,7 @@ import { RouteScrub } from './route-scrub.tsx'
 import { Choice, Rule } from './rule.tsx'
 import { savePicture } from './save-picture.ts'
 import { ScaleBar } from './scale-bar.tsx'
+import { sheetValues } from './sheet-weights.ts'
 import { MODES, type Mode, type Vector, type ViewName } from '#scene'
 import { SteelFigures } from './steel-figures.tsx'
 import { Stage, type Tool, wayBetween } from './stage.tsx'
@@ -58,11 +59,12 @@ export function SteelPage() {
   const [laid, setLaid] = useState<LaidSteel>()
   const { steel, waits } = useSteel(place, painter?.by.by === 'engine' ? 'mesh' : 'facets')
   const { treated } = useTreated()
-  const weights = useMemo(() => (steel ? weightsOf(steel, treated) : []), [steel, treated])
-  const scale = useMemo(
-    () => scaleOf(mode, steel, weights, sayThickness),
-    [mode, steel, weights, sayThickness],
+  const values = useMemo(
+    () => (steel && treated ? sheetValues(steel, treated) : undefined),
+    [steel, treated],
   )
+  const weights = useMemo(() => (steel ? weightsOf(steel, values) : []), [steel, values])
+  const scale = useMemo(() => scaleOf(mode, values, sayThickness), [mode, values, sayThickness])
   const thick = steel ? steel.high[2] - steel.low[2] : 0
   const depth = Math.min(ground, DEEPEST * thick)
   const wanted = useMemo((): Wanted => {
@@ -250,7 +252,7 @@ export function SteelPage() {
             onChoose={setMode}
           />
         </div>
-        <Legend mode={mode} scale={scale} bars={steel?.stacks ?? []} />
+        <Legend mode={mode} scale={scale} values={values} bars={steel?.stacks ?? []} />
         <SteelFigures />
         <p className="note soft vary">{words.steelSheet.mayVary}</p>
       </aside>

@@ -1,5 +1,5 @@
 import type { Parameters } from '#parameters'
-import { grades, lightnessOf } from '#steel'
+import { brightnessOf, grades } from '#steel'
 import {
   cuttingParameters,
   rackItemParameters,
@@ -24,8 +24,8 @@ export type DeclaredOperation = Pick<
 export interface DeclaredSteel {
   readonly name: string
   readonly aliases: readonly string[]
-  /** 0 black to 1 white, after the acid. */
-  readonly lightness: number
+  /** After the acid, 0 the darkest class of steel to 1 the brightest. */
+  readonly bright: number
   /** Carbon, wt%. */
   readonly carbon: number
   readonly family: string
@@ -62,7 +62,7 @@ export function declared(): Declared {
     steels: grades.map((grade) => ({
       name: grade.name,
       aliases: grade.aliases,
-      lightness: lightnessOf(grade),
+      bright: brightnessOf(grade),
       carbon: grade.composition.C?.value ?? 0,
       family: grade.family,
     })),

@@ -1,6 +1,5 @@
 /** Pictures of a traced face: etched, plain, in outline. Measuring on them and on photographs. */
 export { type Image, GROUNDS } from './image.ts'
-export { brightness, brightnessOf } from './brightness.ts'
 export { type Finish, type FinishName, type Lighting, finishes, stripLight } from './finish.ts'
 export { type EtchedOptions, drawEtched } from './etched.ts'
 export { type PlainOptions, drawLabels, drawLayerMap } from './plain-maps.ts'

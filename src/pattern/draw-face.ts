@@ -29,7 +29,7 @@ export interface PatternMap {
 }
 
 export interface DrawOptions {
-  /** Of each steel by name, 0 … 1: `lightnessOf` a grade for a picture, 1 and 0 for a share. */
+  /** Of each steel or sheet, 0 … 1: `brightnessOf` a grade for a picture, 1 and 0 for a share. */
   readonly weights: readonly Weights[]
   /** Left out, f32 where its rounding would not show. */
   readonly precision?: 'f32' | 'f64'

@@ -1,5 +1,5 @@
 import { computeJob, patternOf, readJob } from '#job'
-import { brightnessOf, drawEtched } from '#look'
+import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
 import { type FaceView, type Side, crop, faceOfSolid, smoothNormals } from '#view'
 import { cutFacets } from './facets.ts'
@@ -46,7 +46,7 @@ async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Dif
   const pattern = computed && patternOf(computed)
   if (!pattern?.solid) throw new Error('the job does not work out to a piece')
   const { solid, origin } = pattern
-  const weights = [brightnessOf(pattern.light)]
+  const weights = [pattern.light]
   const facet = solid.size.length / 150
   const whole = faceOfSolid(solid, side, { ppmm, depth, facet })
   const view = part

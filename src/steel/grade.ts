@@ -64,10 +64,13 @@ export function compositionOf(grade: Grade): Composition {
   )
 }
 
-/** For drawing only, from 0 black to 1 white; common practice, no source. */
-const lightness: Readonly<Record<EtchClass, number>> = { dark: 0.22, mid: 0.5, bright: 0.82 }
+/** For drawing only; common practice, no source. */
+const brightness: Readonly<Record<EtchClass, number>> = { dark: 0, mid: 0.467, bright: 1 }
 
-/** How light the etched steel is drawn, 0 to 1. Steel is told by lightness, never by hue alone. */
-export function lightnessOf(grade: Grade): number {
-  return lightness[grade.etch.class]
+/**
+ * How bright a steel comes out of the acid, 0 the darkest class to 1 the brightest: what every picture weighs with.
+ * Steel is told by lightness, never by hue alone.
+ */
+export function brightnessOf(grade: Grade): number {
+  return brightness[grade.etch.class]
 }

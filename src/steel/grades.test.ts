@@ -2,11 +2,11 @@ import { readFileSync, readdirSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { isSourceKey } from '#sources'
 import {
+  brightnessOf,
   compositionOf,
   densityOf,
   elements,
   grades,
-  lightnessOf,
   percent,
   readGrade,
 } from './index.ts'
@@ -91,7 +91,7 @@ describe('the grades that come with the program', () => {
   })
 
   it('draws nickel steel lighter than the carbon steel it is laid against', () => {
-    const light = (name: string) => lightnessOf(grades.find((g) => g.name === name)!)
+    const light = (name: string) => brightnessOf(grades.find((g) => g.name === name)!)
     for (const dark of ['1075', '1084', '1095', 'W2', 'O1'])
       for (const bright of ['15N20', 'L6', 'Nickel 200'])
         expect(light(bright) - light(dark)).toBeGreaterThan(0.4)

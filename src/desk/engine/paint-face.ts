@@ -1,5 +1,5 @@
 import { patternOf } from '#job'
-import { brightnessOf, drawEtched } from '#look'
+import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
 import { type FaceView, crop, faceOfBar, faceOfSolid } from '#view'
 import type { Written } from './messages.ts'
@@ -35,7 +35,7 @@ export function paintFace(
   const { solid, billet, origin, light } = pattern
   const whole = solid ? faceOfSolid(solid, side, { ppmm }) : faceOfBar(billet.size, side, { ppmm })
   const view = cutting ? middleOf(whole, cutting) : whole
-  const map = drawFaceNow(view, origin, { weights: [brightnessOf(light)] })
+  const map = drawFaceNow(view, origin, { weights: [light] })
   const image = drawEtched(map, { scaleBar: false })
   const { width, height } = map
   const rgba = new Uint8ClampedArray(width * height * 4)

@@ -1,4 +1,4 @@
-import { type Grade, grades, lightnessOf } from '#steel'
+import { type Grade, brightnessOf, grades } from '#steel'
 import type { PieceSolid } from '#piece'
 import type { Billet } from '#billet'
 import { shift } from '#warp'
@@ -92,10 +92,7 @@ function told(
   }
 }
 
-/** Of the two skins that an etched face is drawn of, how much of the bright one: 0 for the darkest class of steel. */
 function lightOf(steel: string, own: readonly Grade[]): number {
-  const light = grades.map(lightnessOf)
-  const [dark, bright] = [Math.min(...light), Math.max(...light)]
   const grade = [...own, ...grades].find((g) => g.name === steel)
-  return grade ? (lightnessOf(grade) - dark) / (bright - dark) : 0.5
+  return grade ? brightnessOf(grade) : 0.5
 }

@@ -1,5 +1,4 @@
 import type { DeclaredSteel } from '#desk'
-import { brightness } from '#look'
 
 /** Steels are told apart by lightness first, by hatch where a layer is thick enough. */
 export type Hatch = 'lines' | 'dots' | 'strokes' | 'dashes' | 'none'
@@ -18,8 +17,7 @@ export function tonesFor(steels: readonly DeclaredSteel[]): Tones {
   return (steel) => known.get(steel) ?? { bright: 0.45, hatch: 'strokes' }
 }
 
-function toneOf({ lightness, carbon, family }: DeclaredSteel): Tone {
-  const bright = brightness(lightness)
+function toneOf({ bright, carbon, family }: DeclaredSteel): Tone {
   if (family === 'iron') return { bright: 0.72, hatch: 'dashes' }
   if (bright > 0.9) return { bright: 1, hatch: 'none' }
   if (bright < 0.2) return { bright: carbon >= 0.7 ? 0 : 0.12, hatch: 'lines' }

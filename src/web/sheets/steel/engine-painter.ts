@@ -1,5 +1,4 @@
 import type { LaidSteel } from '#desk'
-import { brightnessOf } from '#look'
 import type { StagePainter, Wanted } from './painters.ts'
 import { Painter } from './pictures/painter.ts'
 import type { Camera } from '#scene'
@@ -44,7 +43,7 @@ export class EnginePainter implements StagePainter {
     this.painter.draw({
       mesh: steel.mesh,
       origin: steel.origin,
-      bright: brightnessOf(steel.light),
+      bright: steel.light,
       up: camera.up,
       out: camera.out,
       middle: camera.middle,

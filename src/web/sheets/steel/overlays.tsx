@@ -1,6 +1,5 @@
 import { useWords } from '#desk'
 import type { LaidSteel } from '#desk'
-import { brightnessOf } from '#look'
 import type { Catalogue } from '#words'
 import { useSay } from '../../form/say.ts'
 import { Measure } from '../../form/measure.tsx'
@@ -17,8 +16,8 @@ export interface Scale {
 
 /** What the card averages over each pixel: brightness, height, and carbon and hardness once they are known. */
 export function weightsOf(steel: LaidSteel, values: SheetValues | undefined): Weights {
-  const bright = brightnessOf(steel.light)
-  return [bright, bright, values?.carbon ?? [], values?.hardness ?? []]
+  const { light } = steel
+  return [light, light, values?.carbon ?? [], values?.hardness ?? []]
 }
 
 /** The scale of an overlay for this metal; round figures that hold all of it. */

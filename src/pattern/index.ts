@@ -8,3 +8,4 @@ export { type DrawOptions, type PatternMap, drawFace, drawFaceNow } from './draw
 export { HAMMERED, PRESSED, unevenness } from './unevenness.ts'
 export { scatter } from './random.ts'
 export { type PatternShader, patternShader } from './pattern-shader.ts'
+export type { ShaderValues } from './shader-values.ts'

@@ -3,7 +3,8 @@ import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
 import { type FaceView, type Side, crop, faceOfSolid, smoothNormals } from '#view'
 import { cutFacets } from './facets.ts'
-import { SteelScene, type Shot } from './steel-scene.ts'
+import type { Shot } from './shot.ts'
+import { SteelScene } from './steel-scene.ts'
 import type { Camera, Vector } from './views.ts'
 
 /** A face, or a part of it about a place along and across, at some pixels to a millimetre. */

@@ -1,15 +1,13 @@
 import {
-  type IUniform,
   DataTexture,
   FloatType,
   RedFormat,
   type RawShaderMaterial,
   type WebGLRenderTarget,
 } from 'three'
-import type { PatternShader } from '#pattern'
+import type { PatternShader, ShaderValues } from '#pattern'
 import { beginFragment, stageFragment } from './pattern-passes.ts'
-
-type Uniforms = Record<string, IUniform>
+import type { Uniforms } from './shot.ts'
 
 /** What makes the programs that cover the whole picture, draws with them, and lends targets two by two. */
 export interface Bench {
@@ -20,49 +18,73 @@ export interface Bench {
   clear(target: WebGLRenderTarget): void
 }
 
+/** What a shader reads, as uniforms: given anew, nothing is compiled. */
+export class Reading {
+  readonly uniforms: Uniforms
+  private texture: DataTexture
+  private readonly sampler: string
+
+  constructor(sampler: string, values: ShaderValues, width: number) {
+    this.sampler = sampler
+    this.texture = tablesOf(values, width)
+    this.uniforms = {
+      [sampler]: { value: this.texture },
+      ...Object.fromEntries(Object.entries(values.numbers).map(([key, value]) => [key, { value }])),
+    }
+  }
+
+  take(values: ShaderValues): void {
+    for (const [key, value] of Object.entries(values.numbers)) this.uniforms[key]!.value = value
+    const { image } = this.texture
+    if (image.width * image.height === values.tables.length) {
+      this.texture.image = { ...image, data: values.tables }
+      this.texture.needsUpdate = true
+      return
+    }
+    // A texture once made keeps its size.
+    this.texture.dispose()
+    this.texture = tablesOf(values, image.width)
+    this.uniforms[this.sampler]!.value = this.texture
+  }
+
+  dispose(): void {
+    this.texture.dispose()
+  }
+}
+
 /** A pattern's stages as programs: pixels go from one to the next through a pair of targets. */
 export class Chain {
-  readonly shader: PatternShader
   readonly uniforms: Uniforms
-  private readonly name: string
+  private readonly reading: Reading
   private readonly states: Uniforms
   private readonly begin: RawShaderMaterial
   private readonly stages: readonly RawShaderMaterial[]
-  private texture: DataTexture
   private readonly bench: Bench
   private readonly outputs: number
 
-  constructor(bench: Bench, shader: PatternShader, name: string, directions: 2 | 3) {
+  constructor(
+    bench: Bench,
+    shader: PatternShader,
+    values: ShaderValues,
+    name: string,
+    directions: 2 | 3,
+  ) {
     this.bench = bench
-    this.name = name
     this.outputs = directions + 1
-    this.shader = shader
-    const { numbers, stages } = shader
-    this.texture = tablesOf(shader)
+    this.reading = new Reading(`${name}Tables`, values, shader.tableWidth)
     this.states = Object.fromEntries(
       ['state0In', 'state1In', 'state2In', 'state3In'].map((key) => [key, { value: null }]),
     )
-    this.uniforms = {
-      ...this.states,
-      part: { value: -1 },
-      [`${name}Tables`]: { value: this.texture },
-      ...Object.fromEntries(Object.entries(numbers).map(([key, value]) => [key, { value }])),
-    }
+    this.uniforms = { ...this.states, part: { value: -1 }, ...this.reading.uniforms }
     this.begin = bench.material(beginFragment(directions), this.uniforms)
-    this.stages = stages.map((stage, i) =>
+    this.stages = shader.stages.map((stage, i) =>
       bench.material(stageFragment(name, stage, i, directions), this.uniforms),
     )
   }
 
-  /** Takes a pattern of other numbers told in the very same text, if it is; nothing is to be compiled then. */
-  take(shader: PatternShader): boolean {
-    const text = ({ stages, measure }: PatternShader) => [...stages, measure].join('\n')
-    if (text(shader) !== text(this.shader)) return false
-    for (const [key, value] of Object.entries(shader.numbers)) this.uniforms[key]!.value = value
-    this.texture.dispose()
-    this.texture = tablesOf(shader)
-    this.uniforms[`${this.name}Tables`]!.value = this.texture
-    return true
+  /** Other metal of the same structure. */
+  take(values: ShaderValues): void {
+    this.reading.take(values)
   }
 
   async compile(): Promise<void> {
@@ -92,18 +114,12 @@ export class Chain {
 
   dispose(): void {
     for (const material of [this.begin, ...this.stages]) material.dispose()
-    this.texture.dispose()
+    this.reading.dispose()
   }
 }
 
-function tablesOf({ tables, tableWidth }: PatternShader): DataTexture {
-  const texture = new DataTexture(
-    tables as Float32Array<ArrayBuffer>,
-    tableWidth,
-    tables.length / tableWidth,
-    RedFormat,
-    FloatType,
-  )
+function tablesOf({ tables }: ShaderValues, width: number): DataTexture {
+  const texture = new DataTexture(tables, width, tables.length / width, RedFormat, FloatType)
   texture.needsUpdate = true
   return texture
 }

@@ -2,6 +2,7 @@
 export { type Facets, boxMesh, cutFacets } from './facets.ts'
 export type { Metal } from './metal.ts'
 export { MODES, type Mode } from './modes.ts'
-export { type Shot, SteelScene } from './steel-scene.ts'
+export type { Shot } from './shot.ts'
+export { SteelScene } from './steel-scene.ts'
 export { type Box, type Camera, type Pose, type Vector, VIEWS, type ViewName } from './views.ts'
 export { between, dot, extentOf, middleOf, plus, turnAbout } from './views.ts'

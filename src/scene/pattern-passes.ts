@@ -117,7 +117,7 @@ export function coverFragment(measure: string, weights: number): string {
 uniform sampler2D traces;
 uniform sampler2D skins;
 uniform bool inParts;
-uniform highp sampler2D steelTables;
+uniform highp sampler2D steelWeights;
 ${measure}
 ${meansOut(weights)}
 vec4 traceAt(ivec2 at) {
@@ -151,7 +151,7 @@ void main() {
 /** One part of every pixel taken in parts, added to what is there. */
 export function partFragment(measure: string, weights: number): string {
   return `${PRECISE}${STATES}
-uniform highp sampler2D steelTables;
+uniform highp sampler2D steelWeights;
 ${measure}
 ${meansOut(weights)}
 void main() {

@@ -3,32 +3,25 @@ import {
   BufferGeometry,
   Camera as ThreeCamera,
   CustomBlending,
-  DataTexture,
+  type DataTexture,
   DoubleSide,
   FloatType,
   GLSL3,
   HalfFloatType,
-  type IUniform,
-  Matrix4,
   Mesh,
   OneFactor,
   RawShaderMaterial,
-  RGBAFormat,
   Scene,
   type Texture,
-  Vector2,
   Vector3,
-  Vector4,
   WebGLRenderer,
   WebGLRenderTarget,
 } from 'three'
 import type { Facets } from './facets.ts'
-import { type Finish, finishes, stripLight } from '#look'
-import { type Origin, patternShader, stacksOf } from '#pattern'
-import { type Bench, Chain } from './chain.ts'
+import { type Origin, type PatternShader, patternShader } from '#pattern'
+import { type Bench, Chain, Reading } from './chain.ts'
 import { FINAL_FRAGMENT, GEOMETRY_FRAGMENT, METAL_VERTEX, WHOLE_VERTEX } from './geometry-pass.ts'
 import { LOOK_FRAGMENT } from './look-pass.ts'
-import { MODES, type Mode } from './modes.ts'
 import type { Metal } from './metal.ts'
 import {
   FINE,
@@ -38,35 +31,30 @@ import {
   coverFragment,
   partFragment,
 } from './pattern-passes.ts'
+import { sheetTexture } from './sheet-texture.ts'
+import { type Shot, type Uniforms, setShot, sharedUniforms } from './shot.ts'
 import { keepWithin, makeTarget, makeTargets } from './targets.ts'
-import { type Box, type Camera, type Vector, type Window, toClip, windowOf } from './views.ts'
-
-/** All that decides a picture besides the metal. */
-export interface Shot {
-  readonly camera: Camera
-  readonly mode: Mode
-  /** Ends of an overlay's scale, in its own numbers, and how many steps it is drawn in. */
-  readonly range: readonly [number, number]
-  readonly steps: number
-  readonly finish: keyof typeof finishes
-  /** The strip light: slope at which polished metal mirrors it, and which way it runs (radians from level). */
-  readonly strip: number
-  readonly stripTurn: number
-  /** Unit normal towards what is cut away, and its distance along it, m. */
-  readonly cut?: { readonly out: Vector; readonly at: number }
-  /** How far the skin is ground away, m. */
-  readonly ground: number
-  /** Scratches and grain of the polish; left out, they are drawn. */
-  readonly polish?: boolean
-}
-
-/** Sheets' thicknesses of each stack, evenly by height. */
-const SHEET_ENTRIES = 4096
-
-type Uniforms = Record<string, IUniform>
+import { type Box, type Vector, type Window, windowOf } from './views.ts'
 
 /** Rounds in which all parts of a pixel are taken. */
 const ROUNDS = FINE * FINE
+
+interface PatternPrograms {
+  readonly shader: PatternShader
+  readonly chain: Chain
+  readonly measure: Reading
+  readonly trace: RawShaderMaterial
+  readonly cover: RawShaderMaterial
+  readonly part: RawShaderMaterial
+}
+
+interface WorkedPrograms {
+  readonly shader: PatternShader
+  readonly chain: Chain
+  readonly end: RawShaderMaterial
+  /** Metal they were last given. */
+  origin: Origin
+}
 
 /** The metal on the graphics card: geometry, pattern and look, each a pass that is redone only when it must be. */
 export class SteelScene {
@@ -79,17 +67,8 @@ export class SteelScene {
   private readonly materials: Record<'geometry' | 'final' | 'look', RawShaderMaterial>
   private body?: Mesh<BufferGeometry, RawShaderMaterial>
   private box?: Box
-  private pattern?: {
-    readonly chain: Chain
-    readonly trace: RawShaderMaterial
-    readonly cover: RawShaderMaterial
-    readonly part: RawShaderMaterial
-  }
-  private worked?: {
-    readonly chain: Chain
-    readonly end: RawShaderMaterial
-    readonly sheets: DataTexture
-  }
+  private pattern?: PatternPrograms
+  private worked?: WorkedPrograms
   private origin?: Origin
   private weights: Metal['weights'] = []
   private targets?: ReturnType<typeof makeTargets>
@@ -121,52 +100,86 @@ export class SteelScene {
     this.card.add(this.whole)
   }
 
-  /** Sets what is looked at; compiles the pattern's programs without holding up the page. */
+  /** Sets what is looked at; metal of another structure has its programs compiled, without holding up the page. */
   async lay(metal: Metal): Promise<void> {
     this.setFacets(metal.facets)
     this.box = metal.box
-    if (this.origin === metal.origin && this.weights === metal.weights) return
     const { origin, weights } = metal
-    const shader = patternShader(origin, { name: 'steel', directions: 2, weights })
-    const { measure } = shader
-    if (this.pattern?.chain.take(shader)) {
-      this.clearWorked()
-      this.origin = origin
-      this.weights = weights
-      return
+    const turn = ++this.turn
+    if (!this.give(origin, weights)) {
+      const made = await this.makePattern(origin, weights)
+      // Other metal was laid meanwhile.
+      if (turn !== this.turn) return clearPattern(made)
+      if (this.pattern) clearPattern(this.pattern)
+      this.pattern = made
     }
-    const chain = new Chain(this.bench, shader, 'steel', 2)
+    this.origin = origin
+    this.weights = weights
+  }
+  private turn = 0
+
+  /** Gives other metal, or other weights of the same, to the programs there are; whether they can tell it. */
+  private give(origin: Origin, weights: Metal['weights']): boolean {
+    const { pattern } = this
+    if (!pattern) return false
+    if (origin === this.origin && weights === this.weights) return true
+    const measured = pattern.shader.weigh(origin, weights)
+    const traced = origin === this.origin ? undefined : pattern.shader.trace(origin)
+    if (!measured || (origin !== this.origin && !traced)) return false
+    if (traced) pattern.chain.take(traced)
+    pattern.measure.take(measured)
+    // What was traced is as it was, what is read off it is not.
+    this.round = 0
+    return true
+  }
+
+  private async makePattern(origin: Origin, weights: Metal['weights']): Promise<PatternPrograms> {
+    const shader = patternShader(origin, {
+      name: 'steel',
+      directions: 2,
+      means: weights.length,
+    })
+    const chain = new Chain(this.bench, shader, shader.trace(origin)!, 'steel', 2)
+    const measure = new Reading('steelWeights', shader.weigh(origin, weights)!, shader.tableWidth)
+    const uniforms = { ...chain.uniforms, ...measure.uniforms }
     const made = {
-      chain,
-      trace: this.wholeMaterial(TRACE_FRAGMENT, chain.uniforms),
-      cover: this.wholeMaterial(coverFragment(measure, weights.length), chain.uniforms),
-      part: this.wholeMaterial(partFragment(measure, weights.length), chain.uniforms),
+      ...{ shader, chain, measure },
+      trace: this.wholeMaterial(TRACE_FRAGMENT, uniforms),
+      cover: this.wholeMaterial(coverFragment(shader.measure, weights.length), uniforms),
+      part: this.wholeMaterial(partFragment(shader.measure, weights.length), uniforms),
     }
     made.part.blending = CustomBlending
     made.part.blendSrc = made.part.blendDst = OneFactor
     await chain.compile()
     for (const material of [made.trace, made.cover, made.part]) await this.compile(material, 2)
-    this.clearPattern()
-    this.pattern = made
-    this.origin = origin
-    this.weights = weights
+    return made
   }
 
   /** Makes the programs that tell thickness and strain, which few pictures need. */
   async prepareWorked(): Promise<void> {
-    if (this.worked || !this.origin) return
-    const { origin } = this
+    const { origin, worked } = this
+    if (!origin || worked?.origin === origin) return
+    const values = worked?.shader.trace(origin)
+    if (worked && values) {
+      worked.chain.take(values)
+      const { sheets } = worked.end.uniforms
+      ;(sheets!.value as DataTexture).dispose()
+      sheets!.value = sheetTexture(origin)
+      worked.origin = origin
+      return
+    }
     const shader = patternShader(origin, { name: 'move', directions: 3 })
-    const chain = new Chain(this.bench, shader, 'move', 3)
-    const sheets = sheetTexture(origin)
+    const chain = new Chain(this.bench, shader, shader.trace(origin)!, 'move', 3)
     const end = this.wholeMaterial(WORKED_FRAGMENT, {
       ...chain.uniforms,
-      sheets: { value: sheets },
+      sheets: { value: sheetTexture(origin) },
     })
+    const made = { shader, chain, end, origin }
     await chain.compile()
     await this.compile(end, 1)
-    if (this.origin === origin && !this.worked) this.worked = { chain, end, sheets }
-    else chain.dispose()
+    if (this.origin !== origin) return clearWorked(made)
+    if (this.worked) clearWorked(this.worked)
+    this.worked = made
   }
 
   /** The metal drawn so many times its size along each of its axes; the pattern goes with it. */
@@ -183,18 +196,20 @@ export class SteelScene {
     if (!body || !box || !pattern) return
     renderer.setSize(width, height, false)
     const targets = this.sizedTargets(width, height)
-    this.setShot(shot, box, width, height)
+    setShot(this.uniforms, shot, box, width, height)
     this.window = windowOf(shot.camera, box, this.stretched, width, height)
-    const { trace, cover, worked, look } = targets
-    for (const target of [trace, cover, worked, look]) keepWithin(target, this.window)
+    const { trace, cover, look } = targets
+    for (const target of [trace, cover, targets.worked, look]) keepWithin(target, this.window)
     if (again) {
       body.material = this.materials.geometry
       this.pass(this.stage, targets.geometry)
       pattern.chain.run(-1, this.states(3))
       this.fill(pattern.trace, targets.trace)
-      if (this.worked && (shot.mode === 'thickness' || shot.mode === 'strain')) {
-        this.worked.chain.run(-1, this.states(4))
-        this.fill(this.worked.end, targets.worked)
+      const { worked } = this
+      const asked = shot.mode === 'thickness' || shot.mode === 'strain'
+      if (asked && worked && worked.origin === this.origin) {
+        worked.chain.run(-1, this.states(4))
+        this.fill(worked.end, targets.worked)
       }
     }
     if (again || this.round < ROUNDS) {
@@ -257,7 +272,8 @@ export class SteelScene {
     this.body?.geometry.dispose()
     this.whole.geometry.dispose()
     for (const made of Object.values(this.materials)) made.dispose()
-    this.clearPattern()
+    if (this.pattern) clearPattern(this.pattern)
+    if (this.worked) clearWorked(this.worked)
     this.clearTargets()
     this.renderer.dispose()
   }
@@ -289,22 +305,6 @@ export class SteelScene {
       this.renderer.clear()
       this.renderer.setClearColor(0, 0)
     },
-  }
-
-  private clearPattern(): void {
-    const { pattern } = this
-    pattern?.chain.dispose()
-    for (const material of [pattern?.trace, pattern?.cover, pattern?.part]) material?.dispose()
-    this.pattern = undefined
-    this.clearWorked()
-  }
-
-  private clearWorked(): void {
-    const { worked } = this
-    worked?.chain.dispose()
-    worked?.end.dispose()
-    worked?.sheets.dispose()
-    this.worked = undefined
   }
 
   private async compile(material: RawShaderMaterial, outputs: number): Promise<void> {
@@ -407,86 +407,18 @@ export class SteelScene {
     set('shown', made.look.texture)
     return made
   }
-
-  private setShot(shot: Shot, box: Box, width: number, height: number): void {
-    const { camera } = shot
-    const set = (name: string, value: unknown) => {
-      this.uniforms[name]!.value = value
-    }
-    set('toClip', new Matrix4().fromArray(toClip(camera, box, width, height)))
-    set('viewRight', new Vector3(...camera.right))
-    set('viewUp', new Vector3(...camera.up))
-    set('viewOut', new Vector3(...camera.out))
-    set('viewMiddle', new Vector3(...camera.middle))
-    set('pixel', camera.pixel)
-    set('middle', new Vector2(width / 2, height / 2))
-    set('pictureWidth', width * camera.pixel)
-    set('cutPlane', shot.cut ? new Vector4(...shot.cut.out, shot.cut.at) : new Vector4())
-    set('ground', shot.ground)
-    set('mode', MODES[shot.mode])
-    set('range', new Vector2(...shot.range))
-    set('steps', shot.steps)
-    setFinish(set, finishes[shot.finish])
-    if (shot.polish === false) set('scratches', 0)
-    set('strip', shot.strip)
-    set('stripAlong', new Vector2(Math.cos(shot.stripTurn), Math.sin(shot.stripTurn)))
-  }
 }
 
-function setFinish(set: (name: string, value: unknown) => void, finish: Finish): void {
-  const { bright, dark } = finish
-  set('relief', finish.relief)
-  set('hollow', finish.hollow)
-  set('scratches', finish.scratches)
-  set('brightMirror', new Vector3(...bright.mirror))
-  set('brightDull', new Vector3(...bright.dull))
-  set('brightRough', new Vector2(bright.alongPolish, bright.acrossPolish))
-  set('darkMirror', new Vector3(...dark.mirror))
-  set('darkDull', new Vector3(...dark.dull))
-  set('darkRough', new Vector2(dark.alongPolish, dark.acrossPolish))
+function clearPattern({ chain, measure, trace, cover, part }: PatternPrograms): void {
+  chain.dispose()
+  measure.dispose()
+  for (const material of [trace, cover, part]) material.dispose()
 }
 
-const TEXTURES = 'places facets normals traces skins cover more worked shown'
-const NUMBERS = 'pixel pictureWidth ground inParts mode steps relief hollow scratches strip'
-const PAIRS = 'middle range stripAlong brightRough darkRough'
-const VECTORS = 'viewRight viewUp viewOut viewMiddle brightMirror brightDull darkMirror darkDull'
-
-function sharedUniforms(): Uniforms {
-  const each = (names: string, value: () => unknown) =>
-    Object.fromEntries(names.split(' ').map((name) => [name, { value: value() }]))
-  return {
-    ...each(TEXTURES, () => null),
-    ...each(NUMBERS, () => 0),
-    ...each(PAIRS, () => new Vector2()),
-    ...each(VECTORS, () => new Vector3()),
-    toClip: { value: new Matrix4() },
-    stretch: { value: new Vector3(1, 1, 1) },
-    cutPlane: { value: new Vector4() },
-    stripHalf: { value: stripLight.stripHalf },
-    stripLight: { value: stripLight.stripLight },
-    sky: { value: stripLight.sky },
-    wall: { value: stripLight.wall },
-  }
-}
-
-/** A row a stack: bottom and height (m), then the thickness of the sheet at each height. */
-function sheetTexture(origin: Origin): DataTexture {
-  const stacks = stacksOf(origin)
-  const width = SHEET_ENTRIES + 1
-  const data = new Float32Array(width * stacks.length * 4)
-  stacks.forEach(({ layers }, row) => {
-    const whole = layers.reduce((sum, l) => sum + l.thickness, 0)
-    data.set([-whole / 2, whole], row * width * 4)
-    let [sheet, top] = [0, layers[0]!.thickness]
-    for (let i = 0; i < SHEET_ENTRIES; i++) {
-      const z = ((i + 0.5) / SHEET_ENTRIES) * whole
-      while (z > top && sheet + 1 < layers.length) top += layers[++sheet]!.thickness
-      data[(row * width + 1 + i) * 4] = layers[sheet]!.thickness
-    }
-  })
-  const texture = new DataTexture(data, width, stacks.length, RGBAFormat, FloatType)
-  texture.needsUpdate = true
-  return texture
+function clearWorked({ chain, end }: WorkedPrograms): void {
+  chain.dispose()
+  ;(end.uniforms.sheets!.value as DataTexture).dispose()
+  end.dispose()
 }
 
 /** IEEE 754 binary16. */

@@ -52,6 +52,8 @@ export interface Group {
 
 export interface ProgramTable {
   readonly length: number
+  /** Whether the arithmetic asked for the length: another length is another program then. */
+  readonly counted?: boolean
   /** Whose it is; absent for tables the arithmetic fixes. */
   readonly from?: { readonly step: number; readonly name: string }
   readonly values?: readonly number[]
@@ -69,6 +71,8 @@ export interface Program {
   readonly tables: readonly ProgramTable[]
   /** Structure of the steps: equal strings may share compiled kernels. */
   readonly structure: string
+  /** Whether these steps are the very same arithmetic; lengths of tables that it does not ask for may differ. */
+  fits(steps: readonly Stage[]): boolean
   /** The uniforms' values for steps of this structure. */
   uniforms(steps: readonly Stage[]): Float64Array
 }
@@ -106,10 +110,12 @@ function movesOf(warps: readonly Warp[], options: ChainOptions): Move[] {
   return moves
 }
 
+type Mutable<T> = { -readonly [K in keyof T]: T[K] }
+
 /** Numbers and tables of the steps as slots. */
 class Slots {
   readonly parameters: { step: number; name: string }[] = []
-  readonly tables: ProgramTable[] = []
+  readonly tables: Mutable<ProgramTable>[] = []
   private readonly parameterAt = new Map<string, number>()
   private readonly tableAt = new Map<string, number>()
 
@@ -136,7 +142,14 @@ class Slots {
         const key = `${step} ${name}`
         const slot = this.tableAt.get(key) ?? this.tables.push({ length, from: { step, name } }) - 1
         this.tableAt.set(key, slot)
-        return { table: g.table(slot, length), length }
+        const kept = this.tables[slot]!
+        return {
+          table: g.table(slot, length),
+          get length() {
+            kept.counted = true
+            return length
+          },
+        }
       },
     }
   }
@@ -248,6 +261,7 @@ export function buildProgram(warps: readonly Warp[], options: ChainOptions = {})
     uniformCount: uniformNodes.length,
     tables: slots.tables,
     structure: steps.map(structureOf).join('; '),
+    fits: (others) => fits(steps, slots.tables, others),
     uniforms: (values) => evaluateUniforms(uniformNodes, slots.parameters, values),
   }
 }
@@ -312,20 +326,42 @@ function evaluateUniforms(
   return Float64Array.from(wanted, ({ node }) => value(node))
 }
 
-/** Where each table begins when they lie end to end. */
-export function tableStarts(program: Program): number[] {
-  let length = 0
-  return program.tables.map((table) => (length += table.length) - table.length)
+function fits(
+  own: readonly Stage[],
+  tables: readonly ProgramTable[],
+  others: readonly Stage[],
+): boolean {
+  const kindOf = (step: Stage) => `${(step as Partial<Warp>).kind ?? ''} ${step.form ?? ''}`
+  return (
+    own.length === others.length &&
+    own.every((step, i) => kindOf(step) === kindOf(others[i]!)) &&
+    tables.every((table) => !table.counted || entriesOf(table, others).length === table.length)
+  )
+}
+
+/** A table's own entries, as these steps have them. */
+export function entriesOf(
+  { values, from }: ProgramTable,
+  steps: readonly Stage[],
+): readonly number[] {
+  return values ?? steps[from!.step]!.tables![from!.name]!
+}
+
+/** Where each table begins when those of these steps lie end to end. */
+export function tableStarts(program: Program, steps: readonly Stage[]): number[] {
+  let end = 0
+  return program.tables.map((table) => {
+    const start = end
+    end += entriesOf(table, steps).length
+    return start
+  })
 }
 
 /** The tables' values, end to end, and where each begins. */
 export function tableValues(program: Program, steps: readonly Stage[]) {
-  const starts = tableStarts(program)
-  const last = program.tables.length - 1
-  const values = new Float64Array(last < 0 ? 0 : starts[last]! + program.tables[last]!.length)
-  program.tables.forEach((table, i) => {
-    const own = table.values ?? steps[table.from!.step]!.tables![table.from!.name]!
-    values.set(own, starts[i])
-  })
+  const starts = tableStarts(program, steps)
+  const entries = program.tables.map((table) => entriesOf(table, steps))
+  const values = new Float64Array(entries.reduce((sum, { length }) => sum + length, 0))
+  entries.forEach((own, i) => values.set(own, starts[i]))
   return { values, starts }
 }

@@ -1,9 +1,9 @@
 import type { Node } from './graph.ts'
 import {
   buildProgram,
+  entriesOf,
   stepsOf,
   tableStarts,
-  tableValues,
   type ChainOptions,
   type Stage,
 } from './program.ts'
@@ -24,24 +24,36 @@ export interface ShaderText {
   readonly tableWidth: number
   /** Names of the function's parameters in order. */
   readonly parameters: readonly string[]
-  /** Values for `uniform vec4 pullBackNumbers[…]` (gl.uniform4fv); a slider changes these and nothing else. */
-  numbers(warps: readonly Warp[], stages?: Pick<ChainOptions, 'head' | 'tail'>): Float32Array
+  /** Whether these warps are told in this very text, by other numbers and tables. */
+  fits(warps: readonly Warp[], stages?: Pick<ChainOptions, 'head' | 'tail'>): boolean
+  /**
+   * Values for `uniform vec4 pullBackNumbers[…]` (gl.uniform4fv); a slider changes these and nothing else. `from`: where
+   * the chain's tables begin in a texture they share with others.
+   */
+  numbers(
+    warps: readonly Warp[],
+    stages?: Pick<ChainOptions, 'head' | 'tail'>,
+    from?: number,
+  ): Float32Array<ArrayBuffer>
   /** Values for `uniform sampler2D pullBackTables`: R32F, `tableWidth` wide; empty where there are no tables. */
-  tables(warps: readonly Warp[], stages?: Pick<ChainOptions, 'head' | 'tail'>): Float32Array
+  tables(
+    warps: readonly Warp[],
+    stages?: Pick<ChainOptions, 'head' | 'tail'>,
+  ): Float32Array<ArrayBuffer>
 }
 
 export function shaderText(
   warps: readonly Warp[],
   options: Omit<ChainOptions, 'precision' | 'groupSize'> & {
     readonly name?: string
-    /** A texture declared elsewhere that holds this chain's tables after those of others. */
-    readonly shared?: { readonly sampler: string; readonly from: number }
+    /** A texture declared elsewhere, which holds the tables of others too. */
+    readonly sampler?: string
   } = {},
 ): ShaderText {
   const program = buildProgram(warps, { ...options, precision: 'f32', groupSize: Infinity })
   const group = program.groups[0]!
   const name = options.name ?? 'pullBack'
-  const { sampler, from } = options.shared ?? { sampler: `${name}Tables`, from: 0 }
+  const { sampler = `${name}Tables` } = options
   const names = channelNames(program.channels, program.directions, program.branches.length)
   program.outputs.forEach(({ name, channel }) => (names[channel] = name))
   const firstOut = 3 + 3 * program.directions
@@ -71,7 +83,7 @@ export function shaderText(
     `uniform vec4 ${name}Numbers[${vectors}];`,
     ...(program.tables.length > 0
       ? [
-          ...(options.shared ? [] : [`uniform highp sampler2D ${sampler};`]),
+          ...(options.sampler !== undefined ? [] : [`uniform highp sampler2D ${sampler};`]),
           `float ${name}Table(int i) { return texelFetch(${sampler}, ivec2(i & ${TABLE_WIDTH - 1}, i >> ${Math.log2(TABLE_WIDTH)}), 0).r; }`,
         ]
       : []),
@@ -86,19 +98,21 @@ export function shaderText(
     text,
     tableWidth: TABLE_WIDTH,
     parameters: names,
-    numbers(newWarps, stages) {
+    fits: (others, stages) => program.fits(stepsOf(others, { ...options, ...stages })),
+    numbers(others, stages, from = 0) {
       const all = new Float32Array(vectors * 4)
-      const steps: readonly Stage[] = stepsOf(newWarps, { ...options, ...stages })
+      const steps: readonly Stage[] = stepsOf(others, { ...options, ...stages })
       all.set(program.uniforms(steps))
-      const starts = tableStarts(program).map((start) => from + start)
+      const starts = tableStarts(program, steps).map((start) => from + start)
       all.set(starts, program.uniformCount)
       return all
     },
-    tables(newWarps, stages) {
-      const steps: readonly Stage[] = stepsOf(newWarps, { ...options, ...stages })
-      const { values: entries } = tableValues(program, steps)
-      const all = new Float32Array(Math.ceil(entries.length / TABLE_WIDTH) * TABLE_WIDTH)
-      all.set(entries)
+    tables(others, stages) {
+      const steps: readonly Stage[] = stepsOf(others, { ...options, ...stages })
+      const entries = program.tables.map((table) => entriesOf(table, steps))
+      const length = entries.reduce((sum, own) => sum + own.length, 0)
+      const all = new Float32Array(Math.ceil(length / TABLE_WIDTH) * TABLE_WIDTH)
+      tableStarts(program, steps).forEach((start, i) => all.set(entries[i]!, start))
       return all
     },
   }

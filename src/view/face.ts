@@ -1,5 +1,5 @@
 import type { Mesh, Outline, Size } from '#geometry'
-import type { PieceSolid } from '#piece'
+import type { Imprint, PieceSolid } from '#piece'
 import { smoothNormals } from './smooth-normals.ts'
 import type { FaceView, Frame, Surface, Vector } from './view.ts'
 
@@ -158,31 +158,34 @@ function facetOf(solid: PieceSolid, { facet, ppmm }: FaceOptions): number {
 /** A face of a finished piece: flats, bevels, fullers, grooves, edges and ends as the solid has them. */
 export function faceOfSolid(solid: PieceSolid, side: Side, options: FaceOptions): FaceView {
   const facet = facetOf(solid, options)
-  const { imprint } = solid
-  // An imprint is seen from the front only, and drawn there pixel by pixel.
-  const { surface, ...view } = faceOfMesh(
-    (imprint ? solid.stamped(undefined) : solid).mesh(facet),
-    side,
-    options,
-  )
-  const pressed = side === 'front' && imprint && surface.kind === 'facets'
   return {
-    ...view,
-    surface: pressed ? { ...surface, imprint } : surface,
+    ...faceOfMesh(faceted(solid, facet), side, options),
     title: `${side} of the ${solid.kind}`,
   }
 }
 
+/** A closed surface, and what is pressed into its upper face: drawn pixel by pixel, finer than any facet. */
+export interface Faceted extends Pick<Mesh, 'positions' | 'triangles'> {
+  readonly imprint?: Imprint
+}
+
+/** A piece as plain data, from which it can be seen from anywhere. */
+export function faceted(solid: PieceSolid, facet: number): Faceted {
+  const { imprint } = solid
+  const { positions, triangles } = (imprint ? solid.stamped(undefined) : solid).mesh(facet)
+  return { positions, triangles, ...(imprint && { imprint }) }
+}
+
 /** Any closed surface, seen from a side or along any direction (`out`, with `up` upright in the picture). */
 export function faceOfMesh(
-  mesh: Pick<Mesh, 'positions' | 'triangles'>,
+  mesh: Faceted,
   look: Side | { readonly out: Vector; readonly up: Vector },
   options: FaceOptions,
 ): FaceView {
   const axes = axesOf(look)
   const margin = options.margin ?? 0
   const pixel = 1e-3 / options.ppmm
-  const { positions: p, triangles } = mesh
+  const { positions: p, triangles, imprint } = mesh
   const turned = new Float64Array(p.length)
   const low = [Infinity, Infinity]
   const high = [-Infinity, -Infinity]
@@ -204,6 +207,8 @@ export function faceOfMesh(
     positions: turned,
     triangles,
     normals: smoothNormals(turned, triangles),
+    // Under the eye it is pressed in; from behind there is nothing of it.
+    ...(imprint && axes.out[2] > 0 && { imprint }),
   }
   return {
     title: typeof look === 'string' ? look : 'surface',

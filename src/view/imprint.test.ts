@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { meshVolume, openSides } from '#geometry'
 import { type Imprint, findPieceKind, imprintAt } from '#piece'
-import { faceOfSolid } from './face.ts'
+import { faceOfMesh, faceOfSolid, faceted } from './face.ts'
 import { rasterise } from './raster.ts'
 
 const solid = findPieceKind('plaque').ok!.build({
@@ -55,6 +55,40 @@ describe('an imprint in a face', () => {
     expect(seen(0.0199, 0, 5e-4).out).toBeCloseTo(0.003 - 9e-4, 5)
     expect(seen(0.0199, 0, 1e-3).out).toBeCloseTo(0.002, 9)
   })
+
+  it.each([25, 80])(
+    'seen aslant by %d° is met where the line of sight first meets metal',
+    (degrees) => {
+      const stamped = solid.stamped(imprint)
+      const [s, c] = [Math.sin((degrees * Math.PI) / 180), Math.cos((degrees * Math.PI) / 180)]
+      const out = [s, 0, c] as const
+      // Facets of 2 mm: were the wall theirs, it would be met a tenth of a millimetre off.
+      const view = faceOfMesh(faceted(stamped, 2e-3), { out, up: [0, 1, 0] }, { ppmm: 5 })
+      const row = Math.floor(view.height / 2)
+      const { facets } = rasterise(view, row, row + 1)
+      let [pressed, clear] = [0, Infinity]
+      for (let column = 0; column < view.width; column++) {
+        const seen = (column + 0.5) * view.pixel
+        const place = (away: number) =>
+          [0, 2].map(
+            (k) =>
+              view.frame.origin[k]! +
+              seen * view.frame.right[k]! +
+              (facets!.out[column]! + away) * out[k]!,
+          ) as [number, number]
+        const [x, z] = place(0)
+        if (x < 0.0131 || x > 0.0269) continue
+        expect(z).toBeCloseTo(stamped.top(x, 0), 5)
+        if (z < 0.003 - 1e-4) pressed++
+        for (let away = 2e-5; away < 4e-3; away += 5e-5) {
+          const [px, pz] = place(away)
+          clear = Math.min(clear, pz - stamped.top(px, 0))
+        }
+      }
+      expect(pressed).toBeGreaterThan(5)
+      expect(clear).toBeGreaterThan(-1e-9)
+    },
+  )
 
   it('is where the solid says, whose account stays', () => {
     const stamped = solid.stamped(imprint)

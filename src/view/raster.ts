@@ -1,6 +1,7 @@
 import type { Outline } from '#geometry'
-import { type Imprint, imprintAt } from '#piece'
-import type { FaceView, FacetSurface } from './view.ts'
+import type { Imprint } from '#piece'
+import { pressInto } from './press.ts'
+import type { FaceView, FacetSurface, Frame, Vector } from './view.ts'
 
 /** The surface under a band of rows: row-major, row 0 the highest asked for. */
 export interface BandSurface {
@@ -122,7 +123,10 @@ export function facetsOfParts(
   return parts
 }
 
-/** Lowers a place of the face by an imprint, as far as the face has not been ground down to its floor. */
+/**
+ * Lowers a place of the face to where the eye meets an imprint, as far as the face has not been ground down to its
+ * floor; the normal there, in the metal's frame, if it did.
+ */
 function press(
   { frame, height, pixel, depth }: FaceView,
   imprint: Imprint,
@@ -130,17 +134,30 @@ function press(
   column: number,
   facets: PartFacets,
   at: number,
-): readonly [number, number] | undefined {
-  const [below, alongX, alongY] = imprintAt(
-    imprint,
-    frame.origin[0] + (column + 0.5) * pixel,
-    frame.origin[1] + (height - row - 0.5) * pixel,
-  )
-  if (below <= depth) return undefined
-  facets.out[at] = facets.out[at]! - (below - depth)
-  facets.slopeRight[at] = facets.slopeRight[at]! - alongX
-  facets.slopeUp[at] = facets.slopeUp[at]! - alongY
-  return [alongX, alongY]
+): ((smooth: Vector) => Vector) | undefined {
+  if (facets.out[at] === -Infinity) return undefined
+  const flat = inMetal(frame, [-facets.slopeRight[at]!, -facets.slopeUp[at]!, 1])
+  const seen = [(column + 0.5) * pixel, (height - row - 0.5) * pixel, facets.out[at]!] as const
+  const pressed = pressInto(imprint, frame, seen, flat, depth)
+  if (!pressed) return undefined
+  const { below, alongX, alongY } = pressed
+  const leaning = (n: Vector): Vector => [n[0] + n[2] * alongX, n[1] + n[2] * alongY, n[2]]
+  facets.out[at] = facets.out[at]! - below
+  const [right, up, out] = inPicture(frame, leaning(flat))
+  const facing = Math.max(out, EDGE_ON)
+  facets.slopeRight[at] = -right / facing
+  facets.slopeUp[at] = -up / facing
+  return leaning
+}
+
+function inMetal({ right, up, out }: Frame, [r, u, o]: Vector): Vector {
+  return [0, 1, 2].map((k) => r * right[k]! + u * up[k]! + o * out[k]!) as unknown as Vector
+}
+
+function inPicture({ right, up, out }: Frame, n: Vector): Vector {
+  return [right, up, out].map(
+    (axis) => n[0] * axis[0] + n[1] * axis[1] + n[2] * axis[2],
+  ) as unknown as Vector
 }
 
 function pressIn(
@@ -150,17 +167,16 @@ function pressIn(
   rows: number,
   facets: Facets,
 ): void {
-  const { width } = view
+  const { width, frame } = view
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < width; column++) {
       const at = row * width + column
-      const pressed = press(view, imprint, top + row, column, facets, at)
-      if (!pressed) continue
-      const [alongX, alongY] = pressed
+      const leaning = press(view, imprint, top + row, column, facets, at)
+      if (!leaning) continue
       const [right, up] = [facets.normalRight[at]!, facets.normalUp[at]!]
       const out = Math.sqrt(Math.max(1e-6, 1 - right * right - up * up))
-      const lean = [right + out * alongX, up + out * alongY] as const
-      const size = Math.hypot(lean[0], lean[1], out)
+      const lean = inPicture(frame, leaning(inMetal(frame, [right, up, out])))
+      const size = Math.hypot(...lean)
       facets.normalRight[at] = lean[0] / size
       facets.normalUp[at] = lean[1] / size
     }

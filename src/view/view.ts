@@ -25,7 +25,7 @@ export interface FacetSurface {
   readonly triangles: Uint32Array
   /** Unit normals of the three corners of each triangle, smooth across all but real edges. */
   readonly normals: Float32Array
-  /** What is pressed into the facets, seen from straight above, in the metal's frame: finer than any facet. */
+  /** What is pressed into the facets from above, in the metal's frame: finer than any facet. */
   readonly imprint?: Imprint
 }
 

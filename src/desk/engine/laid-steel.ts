@@ -1,6 +1,7 @@
-import type { Mesh, Size } from '#geometry'
+import type { Size } from '#geometry'
 import type { Origin } from '#pattern'
 import type { Facets } from '#scene'
+import type { Faceted } from '#view'
 
 /** Which bar, after which of its steps; left out, the piece. */
 export interface SteelPlace {
@@ -21,7 +22,7 @@ export interface LaidSteel {
   /** Same words, same surface: what the window has it need not be sent again. */
   readonly surface: string
   readonly facets?: Facets
-  readonly mesh?: Pick<Mesh, 'positions' | 'triangles'>
+  readonly mesh?: Faceted
   readonly low: readonly [number, number, number]
   readonly high: readonly [number, number, number]
   readonly origin: Origin

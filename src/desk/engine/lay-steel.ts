@@ -2,7 +2,7 @@ import type { Mesh } from '#geometry'
 import { type Treated, patternsOf, treatJob } from '#job'
 import { stacksOf } from '#pattern'
 import type { Imprint } from '#piece'
-import { smoothNormals } from '#view'
+import { faceted, smoothNormals } from '#view'
 import { type Facets, boxMesh, cutFacets } from '#scene'
 import type { LaidSteel, SteelPlace } from './laid-steel.ts'
 import type { Written } from './messages.ts'
@@ -30,16 +30,14 @@ export function laySteel(
   const surface = solid
     ? `${JSON.stringify(job.piece)} ${solid.imprint?.told ?? ''}`
     : `box ${JSON.stringify(size)}`
-  const mesh =
-    known === surface
-      ? undefined
-      : solid
-        ? plain(solid.mesh(solid.size.length / ALONG))
-        : boxMesh(low, high)
+  const facet = size.length / ALONG
   return {
     place: { bar, index },
     surface,
-    ...(mesh && (shape === 'mesh' ? { mesh } : { facets: facetsOf(mesh, solid?.imprint) })),
+    ...(known !== surface &&
+      (shape === 'mesh'
+        ? { mesh: solid ? faceted(solid, facet) : boxMesh(low, high) }
+        : { facets: facetsOf(solid?.mesh(facet) ?? boxMesh(low, high), solid?.imprint) })),
     low,
     high,
     origin,
@@ -57,11 +55,6 @@ export function laySteel(
 
 /** Facets on the longest side: fine enough that none is seen from nearby, few enough for any card. */
 const ALONG = 220
-
-/** Only what is sent: a mesh knows more about itself. */
-function plain({ positions, triangles }: Mesh): Pick<Mesh, 'positions' | 'triangles'> {
-  return { positions, triangles }
-}
 
 function facetsOf(
   { positions, triangles }: Pick<Mesh, 'positions' | 'triangles'>,

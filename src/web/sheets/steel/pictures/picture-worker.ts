@@ -1,12 +1,12 @@
 import { type FinishName, drawEtched, finishes, stripLight } from '#look'
 import { type Origin, type PatternMap, drawFace } from '#pattern'
-import { type FaceView, crop, faceOfMesh } from '#view'
+import { type FaceView, type Faceted, crop, faceOfMesh } from '#view'
 
 /** What a picture of the engine shows. */
 export interface PictureOrder {
   readonly number: number
   /** The surface, when it is another than the last order of this kind had. */
-  readonly mesh?: { readonly positions: Float64Array; readonly triangles: Uint32Array }
+  readonly mesh?: Faceted
   readonly origin?: Origin
   /** Brightness of each steel. */
   readonly bright: Readonly<Record<string, number>>

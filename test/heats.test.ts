@@ -5,7 +5,7 @@ import { compositionOf, grades } from '#steel'
 import {
   type Computed,
   computeJob,
-  patternsOf,
+  routePatterns,
   readJob,
   readJobObject,
   recordPlan,
@@ -99,7 +99,7 @@ describe.each(gallery)('%s', (name) => {
   })
 
   test('tells what is left in every sheet of every pile that the pattern is drawn from', () => {
-    for (const { bar, index, origin } of patternsOf(computed, true)) {
+    for (const { bar, index, origin } of routePatterns(computed, true).steps) {
       const piles = treated.piles.find((m) => m.bar === bar && m.index === index)!.piles
       for (const stack of stacksOf(origin)) {
         const steels = stack.layers.map((layer) => layer.steel)

@@ -23,9 +23,10 @@ export { type Declared, type DeclaredOperation, type DeclaredSteel, declared } f
 export {
   type BarPattern,
   type PatternPlace,
+  type RoutePatterns,
   patternOf,
   patternOfSteps,
-  patternsOf,
+  routePatterns,
 } from './pattern/pattern-of.ts'
 export { type Look, type PictureOptions, drawPattern, viewOf } from './pattern/draw-pattern.ts'
 export { type SoFar, routeSoFar } from './so-far.ts'

@@ -14,4 +14,5 @@ export { type Caution, type CautionName, CAUTIONS_DEFER, cautions } from './caut
 export { judgeStep } from './judge-step.ts'
 export { type Held, withSpare, workBack } from './lengthen.ts'
 export { operations } from './list.ts'
+export { partOf } from './part.ts'
 export { type Bracket, type Impression, type Working } from './working.ts'

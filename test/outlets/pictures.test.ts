@@ -58,15 +58,23 @@ describe('pictures from the command line', { timeout: 60_000 }, () => {
     expect(readFileSync(at('lines.svg'), 'utf8')).toMatch(/^<svg /)
   })
 
-  it('draws every step of every bar', () => {
+  it('draws every step of every bar, and on the way what lies between in size', () => {
     // Two bars and few steps.
     const job = 'jobs/patterns/san-mai.json'
-    const run = billetwright(['steps', job, '--pictures', at('steps'), '--ppmm', '1'])
+    const ask = ['steps', job, '--pictures', at('steps'), '--ppmm', '1', '--between', '1']
+    const run = billetwright(ask)
     expect(run.error).toBe('')
     expect(run.code).toBe(0)
+    const lines = run.out.trim().split('\n')
     const names = readdirSync(at('steps'))
     expect(names).toContain('1-core-take-bar-face.png')
-    expect(names.length).toBe(2 * run.out.trim().split('\n').length)
+    expect(names.length).toBe(2 * lines.length)
+    const weld = lines.findIndex((line) => /-weld-50: /.test(line))
+    const [before, half, after] = lines
+      .slice(weld - 1, weld + 2)
+      .map((line) => Number(/([\d.]+) mm$/.exec(line)?.[1]))
+    expect(before).toBeGreaterThan(half!)
+    expect(half).toBeGreaterThan(after!)
   })
 
   it.each([

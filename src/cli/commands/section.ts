@@ -1,12 +1,13 @@
 import { type Plane } from '#view'
 import { type Command, BadUsage, one, text } from '../command.ts'
 import { measure, pictureHelp, pictureOptions, pictureWanted, writePicture } from '../picture.ts'
-import { patternFrom, placeOptions } from '../pattern-place.ts'
+import { patternFrom, placeHelp, placeOptions, whenOf } from '../pattern-place.ts'
 
 export const section: Command = {
   name: 'section',
   summary: 'Draw a cut through the piece, or through a bar after any step.',
-  usage: 'FILE --at L --out PICTURE.png [--across length|width|height] [--bar NAME [--step N]]',
+  usage:
+    'FILE --at L --out PICTURE.png [--across length|width|height] [--bar NAME] [--step N [--done SHARE]]',
   options: {
     ...pictureOptions,
     ...placeOptions,
@@ -18,7 +19,7 @@ export const section: Command = {
     'billetwright section jobs/galley-knife.json --at "150 mm" --out middle.png --ppmm 60',
     '--at      where: from the butt along the length; from the middle across the width or up the height',
     '--across  the direction the cut is square to: length (usual), width, height',
-    '--bar     a bar of the job, after its last step or after --step N as the card numbers them',
+    ...placeHelp,
     ...pictureHelp,
   ],
   async run(given, terminal) {
@@ -35,7 +36,7 @@ export const section: Command = {
     const pattern = await patternFrom(given, terminal)
     if (!pattern) return 1
     const { width, height } = await writePicture(pattern, { cut }, wanted, out, terminal)
-    terminal.out(`${out}: section after ${pattern.after}, ${width} × ${height} pixels\n`)
+    terminal.out(`${out}: section ${whenOf(pattern)}, ${width} × ${height} pixels\n`)
     return 0
   },
 }

@@ -7,12 +7,16 @@ import type { Faceted } from '#view'
 export interface SteelPlace {
   readonly bar: string
   readonly index: number
+  /** How far that step has come, 0 … 1; left out, it is done. */
+  readonly done?: number
 }
 
 /** A step of the route as the metal can be scrubbed through it. */
 export interface SteelStep extends SteelPlace {
   /** In the words of the route. */
   readonly after: string
+  /** Done bit by bit: the metal is shown on the way there. Else it is done at a stroke. */
+  readonly gradual: boolean
   readonly size: Size
 }
 

@@ -1,5 +1,5 @@
 import type { Mesh } from '#geometry'
-import { type Treated, patternsOf, treatJob } from '#job'
+import { type Treated, routePatterns, treatJob } from '#job'
 import { stacksOf } from '#pattern'
 import type { Imprint } from '#piece'
 import { faceted, smoothNormals } from '#view'
@@ -18,12 +18,13 @@ export function laySteel(
   const kept = workedJob(job)
   const { computed } = kept
   if (!computed) return undefined
-  const patterns = (kept.patterns ??= patternsOf(computed))
-  const found = place
-    ? patterns.find((p) => p.bar === place.bar && p.index === place.index)
-    : patterns.findLast((p) => p.bar === computed.job.route.finish)
+  const { steps, partly } = (kept.patterns ??= routePatterns(computed))
+  const at = place
+    ? steps.findIndex((p) => p.bar === place.bar && p.index === place.index)
+    : steps.findLastIndex((p) => p.bar === computed.job.route.finish)
+  const found = partly(at, place?.done ?? 1)
   if (!found) return undefined
-  const { solid, billet, origin, light, bar, index } = found
+  const { solid, billet, origin, light, bar, index, done } = found
   const size = solid?.size ?? billet.size
   const low = [0, -size.width / 2, -size.height / 2] as const
   const high = [size.length, size.width / 2, size.height / 2] as const
@@ -32,7 +33,7 @@ export function laySteel(
     : `box ${JSON.stringify(size)}`
   const facet = size.length / ALONG
   return {
-    place: { bar, index },
+    place: { bar, index, ...(done !== undefined && { done }) },
     surface,
     ...(known !== surface &&
       (shape === 'mesh'
@@ -44,10 +45,11 @@ export function laySteel(
     light,
     isPiece: solid !== undefined,
     stacks: stacksOf(origin).map((s) => s.bar),
-    steps: patterns.map((p) => ({
+    steps: steps.map((p) => ({
       bar: p.bar,
       index: p.index,
       after: p.after,
+      gradual: p.gradual,
       size: p.solid?.size ?? p.billet.size,
     })),
   }

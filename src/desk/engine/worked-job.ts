@@ -1,4 +1,4 @@
-import { type BarPattern, type Computed, type Treated, computeJob } from '#job'
+import { type Computed, type RoutePatterns, type Treated, computeJob } from '#job'
 import type { Problem } from '#problem'
 import type { Written } from './messages.ts'
 import { type Lenient, readLeniently } from './read-leniently.ts'
@@ -9,7 +9,7 @@ export interface WorkedJob {
   readonly computed?: Computed
   /** What stopped it. */
   readonly problems: readonly Problem[]
-  patterns?: readonly BarPattern[]
+  patterns?: RoutePatterns
   treated?: Treated
 }
 

@@ -17,6 +17,14 @@ export interface HistoryOptions {
 export interface History {
   readonly origin: Origin
   readonly imprint?: Imprint
+  /** What went into its last step: of it, the same step done only in part is followed. */
+  readonly given: Given
+}
+
+/** Where the metal of the bars that go into a step came from, the one in hand first. */
+export interface Given {
+  readonly origins: readonly Origin[]
+  readonly imprint?: Imprint
 }
 
 /**
@@ -31,24 +39,34 @@ export function historiesOf(
   const histories = new Map<string, History>()
   const last = new Map<string, History & { readonly billet: Billet }>()
   for (const done of steps) {
-    const { operation, values, before, step, bar, index, at } = done
+    const { operation, values, before, step, bar, index } = done
     const names = operation.bars?.(values as never) ?? []
     const inHand = before.length > names.length ? [bar] : []
     const inputs = [...inHand, ...names].map((name, i) => {
       const made = last.get(name)
       return made && measured(made.origin, made.billet, before[i])
     })
-    const movement = operation.movement(before, values as never, step.after, smithy)
-    const known = inputs.filter((origin) => origin !== undefined)
-    const seed = seedAt(options.seed, at)
-    const uneven = unevenAfter(movement, step.after, seed, options)
-    const origin = originOf(movement, known, { bar, index }, uneven)
-    const imprint = movement.imprint ?? last.get(bar)?.imprint
-    const history = { origin, ...(imprint && { imprint }) }
+    const origins = inputs.filter((origin) => origin !== undefined)
+    const history = followStep(done, { origins, imprint: last.get(bar)?.imprint }, smithy, options)
     histories.set(placeOf(bar, index), history)
     last.set(bar, { ...history, billet: step.after })
   }
   return histories
+}
+
+/** One step on top of what went into it. */
+export function followStep(
+  { operation, values, before, step, bar, index, at }: DoneStep,
+  given: Given,
+  smithy: Smithy,
+  options: HistoryOptions,
+): History {
+  const movement = operation.movement(before, values as never, step.after, smithy)
+  const seed = seedAt(options.seed, at)
+  const uneven = unevenAfter(movement, step.after, seed, options)
+  const origin = originOf(movement, given.origins, { bar, index }, uneven)
+  const imprint = movement.imprint ?? given.imprint
+  return { origin, ...(imprint && { imprint }), given }
 }
 
 export function placeOf(bar: string, index: number): string {

@@ -1,14 +1,22 @@
 import { readFileSync } from 'node:fs'
 import { describe, expect, it } from 'vitest'
 import { sharesOf } from '#billet'
-import { findSteel } from '#pattern'
+import { type Origin, findSteel } from '#pattern'
 import { computeJob } from '../compute-job.ts'
 import { readJob } from '../read-job.ts'
-import { patternOf } from './pattern-of.ts'
+import { patternOf, routePatterns } from './pattern-of.ts'
 
 const jobs = ['builders-plate', 'galley-knife', 'presentation-sword', 'rigging-knife']
 
+const known = new Map<string, ReturnType<typeof work>>()
+
 function worked(name: string) {
+  const computed = known.get(name) ?? work(name)
+  known.set(name, computed)
+  return computed
+}
+
+function work(name: string) {
   const text = readFileSync(new URL(`../../../jobs/${name}.json`, import.meta.url), 'utf8')
   const job = readJob(text)
   if (!job.ok) throw new Error(job.problems[0].what)
@@ -108,3 +116,65 @@ describe('lines across the face', () => {
     expect(Math.abs(share - 1)).toBeLessThan(0.02)
   })
 })
+
+describe('a step looked at before it is done', () => {
+  const computed = worked('presentation-sword')
+  const { steps, partly } = routePatterns(computed)
+  const at = (bar: string, after: string) => {
+    const i = steps.findIndex((step) => step.bar === bar && step.after === after)
+    return (done: number) => {
+      const pattern = partly(i, done)
+      if (!pattern) throw new Error(`no ${after} of ${bar}`)
+      return pattern
+    }
+  }
+
+  it('lies between the bar before and the bar after, and starts where it lay', () => {
+    const draw = at('edge', 'draw out')
+    const lengths = [1e-3, 0.25, 0.5, 0.75, 1].map((done) => draw(done).billet.size.length)
+    expect(lengths).toEqual([...lengths].sort((a, b) => a - b))
+    const before = draw(0)
+    expect(before.after).toBe('trim')
+    expect(lengths[0]! / before.billet.size.length).toBeCloseTo(1, 2)
+    // Hot metal drawn by like ratios in like times: half way is the geometric mean, but for spread and scale.
+    const mean = Math.sqrt(before.billet.size.height * draw(1).billet.size.height)
+    expect(draw(0.5).billet.size.height).toBeCloseTo(mean, 9)
+  })
+
+  it('shows half the turns of a twist half done', () => {
+    const twist = at('right', 'twist')
+    const pitchOf = (done: number) => {
+      const { by } = twist(done).billet.build as { by?: string }
+      return /([\d.]+) mm pitch/.exec(by ?? '')?.[1]
+    }
+    expect(Number(pitchOf(0.5)) / Number(pitchOf(1))).toBeCloseTo(2, 1)
+  })
+
+  it('is of one structure all the way, so that a card compiles nothing on it', () => {
+    for (const [bar, after] of [
+      ['right', 'twist'],
+      ['edge', 'draw out'],
+      ['sword', 'weld'],
+    ] as const) {
+      const look = at(bar, after)
+      const told = (done: number) => kindsOf(look(done).origin).join(' ')
+      expect(new Set([1e-3, 0.3, 0.999].map(told)).size, after).toBe(1)
+    }
+  })
+
+  it('is not done before the middle where it is done at a stroke', () => {
+    const restack = at('edge', 'restack')
+    expect(restack(0.49).after).toBe('draw out')
+    expect(restack(0.5)).toBe(restack(1))
+    // A bar that is only now laid has nothing before.
+    expect(at('sword', 'lay side by side')(0.1).after).toBe('lay side by side')
+  })
+})
+
+function kindsOf(origin: Origin): string[] {
+  if (origin.kind === 'stack') return [origin.bar]
+  return [
+    ...origin.warps.map(({ kind, form }) => `${kind}${form ?? ''}`),
+    ...origin.from.flatMap(kindsOf),
+  ]
+}

@@ -1,13 +1,13 @@
 import { type Grade, brightnessOf, grades } from '#steel'
 import type { PieceSolid } from '#piece'
-import type { Billet } from '#billet'
+import { type Billet, UNWEIGHED } from '#billet'
 import { shift } from '#warp'
-import type { Smithy } from '#operations'
+import { type Smithy, partOf } from '#operations'
 import type { DoneStep } from '#planner'
 import { type Origin, moved, steelsOf } from '#pattern'
 import { type Computed, compositionsFor } from '../compute-job.ts'
 import type { Job } from '../job.ts'
-import { type History, historiesOf, placeOf } from './history.ts'
+import { type History, followStep, historiesOf, placeOf } from './history.ts'
 
 /** What the pattern room needs to draw one bar as it is after one of its steps. */
 export interface BarPattern {
@@ -16,6 +16,10 @@ export interface BarPattern {
   readonly index: number
   /** In the words of the route: `twist`. */
   readonly after: string
+  /** Whether that step is done bit by bit and can be looked at part done; else it is done at a stroke. */
+  readonly gradual: boolean
+  /** How far that step has come, where it is looked at before it is done. */
+  readonly done?: number
   /** In the piece's frame where it has been ground to the piece, else in the bar's. */
   readonly origin: Origin
   readonly billet: Billet
@@ -29,6 +33,8 @@ export interface BarPattern {
 export interface PatternPlace {
   readonly bar?: string
   readonly index?: number
+  /** How far that step has come, 0 … 1; left out, it is done. */
+  readonly done?: number
   /** Forged perfectly even, as no hand does: for what is counted. */
   readonly even?: boolean
 }
@@ -38,14 +44,59 @@ export function patternOf(computed: Computed, place: PatternPlace = {}): BarPatt
   return patternOfSteps(computed.job, computed.plan.steps, computed.solid, place)
 }
 
-/** Every step of a job, in the order of the work: its pattern as the bar is handed on. */
-export function patternsOf(computed: Computed, even = false): readonly BarPattern[] {
-  const { job, plan, solid } = computed
-  const histories = historiesOf(plan.steps, smithyOf(job, solid), { seed: job.seed, even })
-  return plan.steps.flatMap((done) => {
-    const history = histories.get(placeOf(done.bar, done.index))
+/** The patterns of a whole route: every bar as it is handed on, and on the way there. */
+export interface RoutePatterns {
+  /** After every step, in the order of the work. */
+  readonly steps: readonly BarPattern[]
+  /** With a share `done` of step `i`, 0 … 1: true in size and pattern. What is done at a stroke is not done before the middle. */
+  partly(i: number, done: number): BarPattern | undefined
+}
+
+/** Every step of a job followed once: any part of any step is then soon told. */
+export function routePatterns(computed: Computed, even = false): RoutePatterns {
+  return patternsOfSteps(computed.job, computed.plan.steps, computed.solid, even)
+}
+
+function patternsOfSteps(
+  job: Job,
+  all: readonly DoneStep[],
+  solid: PieceSolid | undefined,
+  even = false,
+): RoutePatterns {
+  const [smithy, options] = [smithyOf(job, solid), { seed: job.seed, even }]
+  const histories = historiesOf(all, smithy, options)
+  const historyAt = ({ bar, index }: DoneStep) => histories.get(placeOf(bar, index))
+  const steps = all.flatMap((done) => {
+    const history = historyAt(done)
     return history ? [told(job, done, history, solid)] : []
   })
+  return {
+    steps,
+    partly(i, share) {
+      const done = all[i]
+      const history = done && historyAt(done)
+      if (!history) return undefined
+      if (share >= 1) return steps[i]
+      const part = share < LEAST ? undefined : partDone(done, share, smithy)
+      if (part) {
+        const way = followStep(part, history.given, smithy, options)
+        return { ...told(job, part, way, solid), done: share }
+      }
+      const had = steps.find((p) => p.bar === done.bar && p.index === done.index - 1)
+      return share < 0.5 && had ? had : steps[i]
+    },
+  }
+}
+
+/** Less of a step than this is none of it: a twist of no turns has no pitch. */
+const LEAST = 1e-3
+
+/** The step with a share of it done; undefined where it is done at a stroke, or cannot be stopped there. */
+function partDone(done: DoneStep, share: number, smithy: Smithy): DoneStep | undefined {
+  if (!done.operation.gradual) return undefined
+  const operation = partOf(done.operation, share)
+  const step = operation.forward(done.before, done.values as never, smithy)
+  return step.problems ? undefined : { ...done, operation, step: step.ok }
 }
 
 /** The same of steps done so far, of a job that is being written. */
@@ -53,21 +104,19 @@ export function patternOfSteps(
   job: Job,
   steps: readonly DoneStep[],
   solid: PieceSolid | undefined,
-  { bar = job.route.finish, index, even }: PatternPlace,
+  { bar = job.route.finish, index, done = 1, even }: PatternPlace,
 ): BarPattern | undefined {
-  const own = steps.filter((done) => done.bar === bar)
-  const done = index === undefined ? own.at(-1) : own.find((step) => step.index === index)
-  if (!done) return undefined
+  const own = steps.filter((step) => step.bar === bar)
+  const last = index === undefined ? own.at(-1) : own.find((step) => step.index === index)
+  if (!last) return undefined
   // Steps come in the order of the work: what follows this one has no part in it.
-  const upTo = steps.slice(0, steps.indexOf(done) + 1)
-  const histories = historiesOf(upTo, smithyOf(job, solid), { seed: job.seed, even })
-  const history = histories.get(placeOf(bar, done.index))
-  return history && told(job, done, history, solid)
+  const i = steps.indexOf(last)
+  return patternsOfSteps(job, steps.slice(0, i + 1), solid, even).partly(i, done)
 }
 
 function smithyOf(job: Job, piece: PieceSolid | undefined): Smithy {
   // Where metal lies does not ask what it weighs.
-  return { shop: job.shop, densities: {}, compositions: compositionsFor(job.steels), piece }
+  return { shop: job.shop, densities: UNWEIGHED, compositions: compositionsFor(job.steels), piece }
 }
 
 function told(
@@ -81,7 +130,8 @@ function told(
   const shaped = billet.made?.includes('shape') ?? false
   const names = steelsOf(origin)
   const light = Object.fromEntries(names.map((steel) => [steel, lightOf(steel, job.steels)]))
-  const place = { bar, index, after: done.operation.name, billet, light }
+  const { name: after, gradual = false } = done.operation
+  const place = { bar, index, after, gradual, billet, light }
   if (!shaped || !solid) return { ...place, origin }
   const stock = (billet.size.length - solid.size.length) / 2
   return {

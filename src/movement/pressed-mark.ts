@@ -13,7 +13,7 @@ export function pressedMark(
   const { values, ...grid } = depths
   return relief({
     ...grid,
-    depths: values,
+    depths: Float64Array.from(values),
     face: face - floor,
     reach: feature / (2 * Math.PI),
   })

@@ -149,13 +149,13 @@ describe('unevenness', () => {
     const warp = unevenness(size, HAMMERED, 9)
     expect(unevenness(size, HAMMERED, 9)).toEqual(warp)
     // Lines of the middle plane: its own error, the mean of two faces', is amplitude/√2.
-    const middle = warp.tables!.middle!
+    const middle = Array.from(warp.tables!.middle!)
     const mean = middle.reduce((a, b) => a + b, 0) / middle.length
     const deviation = Math.sqrt(middle.reduce((sum, v) => sum + (v - mean) ** 2, 0) / middle.length)
     expect(deviation / (HAMMERED.amplitude * size.height * Math.SQRT1_2)).toBeGreaterThan(0.7)
     expect(deviation / (HAMMERED.amplitude * size.height * Math.SQRT1_2)).toBeLessThan(1.3)
     // Mean slope over mean height of waves of one length: 2π/λ/√2 along a line (by sampling neighbours).
-    const columns = Number(warp.form)
+    const columns = warp.numbers.columns!
     const cell = warp.numbers.cellX!
     let [slope, n] = [0, 0]
     for (let k = 0; k + 1 < middle.length; k++) {

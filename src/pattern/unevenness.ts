@@ -42,35 +42,38 @@ export function unevenness(
   const middle = new Float64Array(count)
   // Of n waves of one size each adds size²/2 to the square of the deviation.
   const each = amplitude * Math.sqrt(2 / WAVES)
+  // A wave is read off its angles along the columns and along the rows: no cosine has to be found cell by cell.
+  const [cosine, sine] = [new Float64Array(columns), new Float64Array(columns)]
   for (let k = 0; k < WAVES; k++) {
     const turn = 2 * Math.PI * scatter(seed, k, 0)
     // Wave numbers about the one asked for, spread by a quarter.
     const number =
       ((2 * Math.PI) / wavelength) * Math.max(0.4, 1 + 0.25 * scatterNormal(seed, k, 1))
     const [kx, ky] = [number * Math.cos(turn), number * Math.sin(turn)]
-    const [upper, lower] = [scatter(seed, k, 2), scatter(seed, k, 3)].map((p) => 2 * Math.PI * p)
-    for (let j = 0; j < rows; j++)
-      for (let i = 0; i < columns; i++) {
-        // A coefficient stands in the middle of its spline.
-        const phase = kx * (x + (i - 0.5) * cell) + ky * (y + (j - 0.5) * cell)
-        const at = j * columns + i
-        middle[at] =
-          middle[at]! +
-          (each * size.height * (Math.cos(phase + upper!) + Math.cos(phase + lower!))) / 2
-        // What the column gains in height (before over after) it loses in area: −∇·(U, V).
-        const flow = -(each * (Math.sin(phase + upper!) - Math.sin(phase + lower!))) / number ** 2
-        along[at] = along[at]! + flow * kx
-        across[at] = across[at]! + flow * ky
+    const [upper, lower] = [2, 3].map((of) => 2 * Math.PI * scatter(seed, k, of)) as [
+      number,
+      number,
+    ]
+    // Two faces' waves are one midway between them: cos(p + a) + cos(p + b) = 2 cos((a − b)/2) cos(p + (a + b)/2).
+    const lift = each * size.height * Math.cos((upper - lower) / 2)
+    // What the column gains in height (before over after) it loses in area: −∇·(U, V).
+    const flow = (-2 * each * Math.sin((upper - lower) / 2)) / number ** 2
+    // A coefficient stands in the middle of its spline.
+    for (let i = 0; i < columns; i++) {
+      const phase = kx * (x + (i - 0.5) * cell)
+      cosine[i] = Math.cos(phase)
+      sine[i] = Math.sin(phase)
+    }
+    for (let j = 0; j < rows; j++) {
+      const phase = ky * (y + (j - 0.5) * cell) + (upper + lower) / 2
+      const [c, s] = [Math.cos(phase), Math.sin(phase)]
+      for (let i = 0, at = j * columns; i < columns; i++, at++) {
+        const wave = cosine[i]! * c - sine[i]! * s
+        middle[at]! += lift * wave
+        along[at]! += flow * kx * wave
+        across[at]! += flow * ky * wave
       }
+    }
   }
-  return field({
-    x,
-    y,
-    cellX: cell,
-    cellY: cell,
-    columns,
-    along: Array.from(along),
-    across: Array.from(across),
-    middle: Array.from(middle),
-  })
+  return field({ x, y, cellX: cell, cellY: cell, columns, along, across, middle })
 }

@@ -2,13 +2,13 @@ import { differentiator } from './differentiate.ts'
 import { Graph, doArithmetic, type Node } from './graph.ts'
 import { warpKind } from './kinds.ts'
 import { lower, type Precision } from './lower.ts'
-import type { Place, Settings, Warp } from './warp.ts'
+import type { Place, Settings, TableEntries, Warp } from './warp.ts'
 
 /** Arithmetic of the caller's own set before or after the warps: a face's points made from its rows, steel read off. */
 export interface Stage {
   readonly form?: string
   readonly numbers?: Readonly<Record<string, number>>
-  readonly tables?: Readonly<Record<string, readonly number[]>>
+  readonly tables?: Readonly<Record<string, TableEntries>>
 }
 /** Makes the place from the three inputs, before any warp. */
 export interface HeadStage extends Stage {
@@ -340,10 +340,7 @@ function fits(
 }
 
 /** A table's own entries, as these steps have them. */
-export function entriesOf(
-  { values, from }: ProgramTable,
-  steps: readonly Stage[],
-): readonly number[] {
+export function entriesOf({ values, from }: ProgramTable, steps: readonly Stage[]): TableEntries {
   return values ?? steps[from!.step]!.tables![from!.name]!
 }
 

@@ -34,8 +34,11 @@ export interface Warp {
   readonly kind: WarpKindName
   readonly form?: string
   readonly numbers: Readonly<Record<string, number>>
-  readonly tables?: Readonly<Record<string, readonly number[]>>
+  readonly tables?: Readonly<Record<string, TableEntries>>
 }
+
+/** Long tables as rows of doubles: quick to hand on to another thread or a card. */
+export type TableEntries = readonly number[] | Float64Array
 
 /** A point inside a graph. `branch` is a whole number where the step joins or cuts: which input bar, piece or sheet. */
 export interface Place {

@@ -170,7 +170,7 @@ function carrier(warp: Warp): (point: Outline[number]) => Outline[number] {
       else top = half
     }
     const f = (point.y - place[i]!) / (place[i + 1]! - place[i]!)
-    const at = (table: readonly number[]) => table[i]! + f * (table[i + 1]! - table[i]!)
+    const at = (table: ArrayLike<number>) => table[i]! + f * (table[i + 1]! - table[i]!)
     return { y: from + cell * (i + f), z: (point.z - at(middle)) * at(thin) }
   }
 }

@@ -1,5 +1,5 @@
 import { surfaceAt } from '../surface.ts'
-import type { Warp, WarpKind } from '../warp.ts'
+import type { TableEntries, Warp, WarpKind } from '../warp.ts'
 
 /**
  * Columns standing in z, moved in the plane by a sampled field and made longer or shorter by exactly what the plane
@@ -14,9 +14,9 @@ export function field(given: {
   cellX: number
   cellY: number
   columns: number
-  along: readonly number[]
-  across: readonly number[]
-  middle: readonly number[]
+  along: TableEntries
+  across: TableEntries
+  middle: TableEntries
 }): Warp {
   const { along, across, middle, ...numbers } = given
   const rows = middle.length / numbers.columns

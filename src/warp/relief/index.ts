@@ -1,6 +1,6 @@
 import type { Graph } from '../graph.ts'
 import { surfaceAt } from '../surface.ts'
-import type { Place, Settings, Warp, WarpKind } from '../warp.ts'
+import type { Place, Settings, TableEntries, Warp, WarpKind } from '../warp.ts'
 
 /**
  * A die pressed into the face: layers below are carried down by the die's depth d(x,y) times a share that falls away
@@ -16,7 +16,7 @@ export function relief(given: {
   cellX: number
   cellY: number
   columns: number
-  depths: readonly number[]
+  depths: TableEntries
   face: number
   reach: number
   dies?: 'single' | 'interlocking'

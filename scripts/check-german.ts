@@ -8,6 +8,7 @@ import { declared } from '#job'
 import { pieceKinds } from '#piece'
 import { loadWords, translationsIn } from '#words'
 import { readSentences } from './german/read-sentences.ts'
+import { counted } from '#units'
 import { printedSizes } from './german/where-sentences-are.ts'
 import { wordsOf } from './german/declared-words.ts'
 
@@ -25,14 +26,20 @@ const german = new Map(
 const faults: string[] = []
 
 const sentences = readSentences(fileURLToPath(new URL('..', import.meta.url)))
-for (const { text, at } of sentences) {
+const counts = Object.entries(counted).flatMap((nouns) => nouns.map((noun) => `{0} ${noun}`))
+for (const { text, at } of [
+  ...sentences,
+  ...counts.map((text) => ({ text, at: 'src/units/count.ts' })),
+]) {
   const there = german.get(bare(text))
   if (there === undefined && !(text in tradeGerman)) faults.push(`${at}\n  no German: ${text}`)
 }
 for (const [english, text] of Object.entries(germanSentences))
   if (holes(english).join() !== holes(text).join())
     faults.push(`holes differ: ${english}\n  ${text}`)
-const saidNow = new Set([...sentences.map(({ text }) => text), ...printedSizes].map(bare))
+const saidNow = new Set(
+  [...sentences.map(({ text }) => text), ...printedSizes, ...counts].map(bare),
+)
 for (const english of Object.keys(germanSentences))
   if (!saidNow.has(bare(english))) faults.push(`nobody says this any more: ${english}`)
 for (const word of wordsOf(declared(), pieceKinds))

@@ -1,3 +1,4 @@
+import { printCount } from '#units'
 import type { AskedForce, AskedStamp, ForceAnswer, StampAnswer } from '#job'
 import { type Ink, blowsOf, ranged, sayIn } from '#report'
 
@@ -30,14 +31,14 @@ export function forceText(
   const { width, height, length, toHeight } = asked
   const lines = [
     `${metric.size({ width, height, length })} of ${steelsSaid(asked)} at ${metric.temperature(asked.temperature)}, to ${metric.length(toHeight)}`,
-    `comes out ${ranged(wordless(answer.width), metric.length)} wide and ${ranged(wordless(answer.length), metric.length)} long, in ${answer.passes} ${answer.passes === 1 ? 'pass' : 'passes'}${answer.turns > 0 ? ` with ${answer.turns} turns` : ''}`,
+    `comes out ${ranged(wordless(answer.width), metric.length)} wide and ${ranged(wordless(answer.length), metric.length)} long, in ${printCount(answer.passes, 'pass')}${answer.turns > 0 ? ` with ${printCount(answer.turns, 'turn')}` : ''}`,
   ]
   answer.judged.forEach(({ judgement: j }, i) => {
     const { name, tool, unlimited } = tools[i]!
     const press = tool.kind === 'press'
-    const heats = `${j.heats} ${j.heats === 1 ? 'heat' : 'heats'}`
+    const heats = printCount(j.heats, 'heat')
     const takes = press
-      ? `${ranged(j.force, metric.force)}, ${Math.round(j.blows.value)} squeezes`
+      ? `${ranged(j.force, metric.force)}, ${printCount(Math.round(j.blows.value), 'squeeze')}`
       : blowsOf(j.blows)
     lines.push(
       `${ink.bold(name)}: ${unlimited ? 'must have ' : ''}${takes}, ${heats}${unlimited ? '' : `; ${ink.bold(j.verdict)}`}`,

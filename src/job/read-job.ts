@@ -1,3 +1,4 @@
+import { printCount } from '#units'
 import { type Problem, type Result, nearest, within } from '#problem'
 import type { Quantity } from '#units'
 import { type Parameter, type Parameters, declare, isParameter, readValues } from '#parameters'
@@ -383,7 +384,7 @@ class JobReader {
           `there is no step ${values.after} of a bar called "${values.bar}"`,
           'a measurement belongs to a step',
           steps
-            ? [`"${values.bar}" has ${steps.length} steps`]
+            ? [`"${values.bar}" has ${printCount(steps.length, 'step')}`]
             : [`bars: ${Object.keys(bars).join(', ')}`],
         )
         return []

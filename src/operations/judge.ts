@@ -1,5 +1,5 @@
 import type { Problem } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { type Size } from '#geometry'
 import { type Billet, sharesOf, wholeCount } from '#billet'
 import {
@@ -222,9 +222,10 @@ export function lawsOf({ basis }: Pick<Estimate, 'basis'>): readonly string[] {
 
 function shortfall(w: Working): Problem[] {
   if (w.verdict === 'can do') return []
-  const heats = (n: number) => (n === 1 ? '1 heat' : `${n} heats`)
+  const heats = (n: number) => printCount(n, 'heat')
   const more = w.heats > w.planned
-  const needs = w.way === 'press' ? kilonewtons(w.force) : `about ${rounded(w.blows)} blows`
+  const needs =
+    w.way === 'press' ? kilonewtons(w.force) : `about ${printCount(rounded(w.blows), 'blow')}`
   const stress = `${Math.round(w.flowStress.value / 1e6)} MPa`
   return [
     {

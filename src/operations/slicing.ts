@@ -1,6 +1,6 @@
 import { type Problem, type Result, failed, ok } from '#problem'
 import { SAME_LENGTH, type Size } from '#geometry'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import type { Billet } from '#billet'
 import { lengthenToMeet, withSpare } from './lengthen.ts'
 import type { Step } from './operation.ts'
@@ -94,7 +94,7 @@ function nothingStated(): Problem {
 function tooShort(length: number, count: number, each: number): Problem {
   return {
     at: 'count',
-    what: `a bar ${show(length)} long does not give ${count} slices`,
+    what: `a bar ${show(length)} long does not give ${printCount(count, 'slice')}`,
     why: `each takes ${show(each)} with its cut, and the ends are cropped`,
     try: ['fewer or thinner slices', 'draw the bar longer first', 'start from a longer stack'],
   }

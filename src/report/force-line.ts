@@ -1,3 +1,4 @@
+import { printCount } from '#units'
 import type { Bracket, Working } from '#job'
 import type { Say } from './say.ts'
 
@@ -23,10 +24,10 @@ export function blowsOf(blows: Bracket): string {
 
 /** What a step asks of the shop's tool, whether it can, and how the bar comes out: one line of the card. */
 export function forceLine(w: Working, say: Say): string {
-  const heats = `${w.heats} ${w.heats === 1 ? 'heat' : 'heats'}`
+  const heats = printCount(w.heats, 'heat')
   const asks =
     w.way === 'press'
-      ? `${ranged(w.force, say.force)}, ${countOf(w.blows.value)} ${countOf(w.blows.value) === '1' ? 'squeeze' : 'squeezes'}`
+      ? `${ranged(w.force, say.force)}, ${printCount(countOf(w.blows.value), 'squeeze')}`
       : blowsOf(w.blows)
   const { low, high } = w.size
   const free = high.width - low.width > 5e-5

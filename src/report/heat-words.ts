@@ -1,3 +1,4 @@
+import { printCount } from '#units'
 import type { HeatRecord, SteelRecord, Treated } from '#job'
 import type { Say } from './say.ts'
 
@@ -78,7 +79,7 @@ export function heatsLeave(treated: Treated, say: Say): string[] {
     )
   for (const l of treated.lines)
     lines.push(
-      `Like on like, laid in step ${l.step} (${l.joints} ${l.joints === 1 ? 'joint' : 'joints'}): ${l.shows === 'hardly' ? 'the carbon lost at the faces has come back; a line shows only if scale or flux was shut in' : `a line ${wt(l.deficit)} % poorer in carbon over ${say.length(l.width)} will show ${l.shows}`}.`,
+      `Like on like, laid in step ${l.step} (${printCount(l.joints, 'joint')}): ${l.shows === 'hardly' ? 'the carbon lost at the faces has come back; a line shows only if scale or flux was shut in' : `a line ${wt(l.deficit)} % poorer in carbon over ${say.length(l.width)} will show ${l.shows}`}.`,
     )
   for (const j of treated.joints)
     lines.push(

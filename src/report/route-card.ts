@@ -1,3 +1,4 @@
+import { printCount } from '#units'
 import type { Problem } from '#problem'
 import { type Computed, type Treated, cardSteps } from '#job'
 import { type Ink, plainInk } from './ink.ts'
@@ -130,7 +131,7 @@ class Card {
     const percent = `${Math.round(totals.yield * 100)} % of the steel stays in the piece`
     this.lines.push(
       ink.bold(
-        `off the rack ${say.mass(totals.stackMass)}, finished ${say.mass(totals.finishedMass)}: ${percent}; ${totals.heats} heats${totals.tempers > 0 ? `, then ${totals.tempers} tempers` : ''}`,
+        `off the rack ${say.mass(totals.stackMass)}, finished ${say.mass(totals.finishedMass)}: ${percent}; ${printCount(totals.heats, 'heat')}${totals.tempers > 0 ? `, then ${printCount(totals.tempers, 'temper')}` : ''}`,
       ),
     )
     if (computed.lines)

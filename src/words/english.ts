@@ -1,6 +1,8 @@
 const one = new Intl.PluralRules('en')
-const plural = (n: number, singular: string, many: string) =>
-  `${n} ${one.select(n) === 'one' ? singular : many}`
+/** What stands under or after a number that is set apart. */
+const nounFor = (n: number, singular: string, many: string) =>
+  one.select(n) === 'one' ? singular : many
+const plural = (n: number, singular: string, many: string) => `${n} ${nounFor(n, singular, many)}`
 
 /** Everything the app says, in English. Other languages have the same keys: the compiler holds them to it. */
 export const english = {
@@ -84,7 +86,7 @@ export const english = {
     section: 'section A–A',
     usual: (value: string) => `usual: ${value}`,
     notSet: 'not set',
-    more: (n: number) => `${n} more that are as usual`,
+    more: (n: number) => `${n} more that ${nounFor(n, 'is', 'are')} as usual`,
     less: 'fewer',
     steels: 'Steels in the stacks',
     noSteels: 'No stack is laid yet: its steels appear here.',
@@ -201,8 +203,10 @@ export const english = {
     perInch: 'per inch',
     perMm: 'per mm',
     delivered: (from: string) => `as delivered, from ${from}`,
-    heats: (tempers: number) =>
-      tempers > 0 ? `heats, then ${plural(tempers, 'temper', 'tempers')}` : 'heats',
+    heats: (heats: number, tempers: number) => {
+      const noun = nounFor(heats, 'heat', 'heats')
+      return tempers > 0 ? `${noun}, then ${plural(tempers, 'temper', 'tempers')}` : noun
+    },
     steels: 'Steels in the piece',
     ofVolume: (percent: string) => `${percent} of the volume`,
     solved: 'Worked out',
@@ -218,7 +222,8 @@ export const english = {
   ways: {
     title: 'Other ways',
     looking: 'Looking at other ways to build it up …',
-    considered: (n: number) => `${n.toLocaleString('en')} ways looked at; the best compromises:`,
+    considered: (n: number) =>
+      `${n.toLocaleString('en')} ${nounFor(n, 'way', 'ways')} looked at; the best compromises:`,
     asWritten: 'as it is written',
     take: 'Take this way',
     layers: (n: number) => plural(n, 'layer', 'layers'),
@@ -244,14 +249,14 @@ export const english = {
     heats: 'Heats',
     hardness: (steel: string) => `HRC of ${steel}`,
     band: (low: string, high: string, middle: string) => `${low} to ${high}, middle ${middle}`,
-    short: (n: string) => `${n} in 100 come up short`,
+    short: (n: string) => `${n} in 100 ${nounFor(Number(n), 'comes', 'come')} up short`,
     shortNote: (off: string) => `give or take ${off}`,
     at: (n: number, step: string, times: string) => `${n} ${step}: ${times} in 100`,
     bare: 'The lengths worked out leave nothing to spare: that about half come up short is to be expected.',
     askLonger: 'How much longer to cut?',
     seeking: 'Looking for the least that is enough …',
     longer: (percent: string, short: string) =>
-      `Cut ${percent} longer: then ${short} in 100 come up short.`,
+      `Cut ${percent} longer: then ${short} in 100 ${nounFor(Number(short), 'comes', 'come')} up short.`,
     notLonger: 'No longer stack mends it: a section comes out too small.',
     cutTo: (n: number, step: string, to: string, was: string) => `${n} ${step}: ${to}, not ${was}`,
     cutSo: 'Cut it so',

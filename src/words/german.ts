@@ -1,8 +1,10 @@
 import type { Catalogue } from './english.ts'
 
 const rules = new Intl.PluralRules('de')
-const plural = (n: number, singular: string, many: string) =>
-  `${n} ${rules.select(n) === 'one' ? singular : many}`
+/** What stands under or after a number that is set apart. */
+const nounFor = (n: number, singular: string, many: string) =>
+  rules.select(n) === 'one' ? singular : many
+const plural = (n: number, singular: string, many: string) => `${n} ${nounFor(n, singular, many)}`
 
 const lostTo: Readonly<Record<string, string>> = {
   scale: 'Zunder',
@@ -221,7 +223,10 @@ export const german: Catalogue = {
     perInch: 'je Zoll',
     perMm: 'je mm',
     delivered: (from) => `fertig, aus ${from}`,
-    heats: (tempers) => (tempers > 0 ? `Hitzen, dann ${tempers} × anlassen` : 'Hitzen'),
+    heats: (heats, tempers) => {
+      const noun = nounFor(heats, 'Hitze', 'Hitzen')
+      return tempers > 0 ? `${noun}, dann ${tempers} × anlassen` : noun
+    },
     steels: 'Stähle im Stück',
     ofVolume: (percent) => `${percent} des Volumens`,
     solved: 'Errechnet',
@@ -238,7 +243,7 @@ export const german: Catalogue = {
     title: 'Andere Wege',
     looking: 'Andere Wege werden gesucht …',
     considered: (n) =>
-      `${n.toLocaleString('en').replaceAll(',', '\u2009')} Wege angesehen; die besten Mittelwege:`,
+      `${n.toLocaleString('en').replaceAll(',', '\u2009')} ${nounFor(n, 'Weg', 'Wege')} angesehen; die besten Mittelwege:`,
     asWritten: 'wie geschrieben',
     take: 'Diesen Weg nehmen',
     layers: (n) => plural(n, 'Lage', 'Lagen'),
@@ -264,14 +269,14 @@ export const german: Catalogue = {
     heats: 'Hitzen',
     hardness: (steel) => `HRC von ${steel}`,
     band: (low, high, middle) => `${low} bis ${high}, Mitte ${middle}`,
-    short: (n) => `${n} von 100 geraten zu kurz`,
+    short: (n) => `${n} von 100 ${nounFor(Number(n), 'gerät', 'geraten')} zu kurz`,
     shortNote: (off) => `auf ${off} genau`,
     at: (n, step, times) => `${n} ${step}: ${times} von 100`,
     bare: 'Die errechneten Längen lassen nichts übrig: dass etwa die Hälfte zu kurz gerät, ist zu erwarten.',
     askLonger: 'Wie viel länger schneiden?',
     seeking: 'Das Wenigste, das genügt, wird gesucht …',
     longer: (percent, short) =>
-      `${percent} länger schneiden: dann geraten ${short} von 100 zu kurz.`,
+      `${percent} länger schneiden: dann ${nounFor(Number(short), 'gerät', 'geraten')} ${short} von 100 zu kurz.`,
     notLonger: 'Kein längeres Paket hilft: ein Querschnitt wird zu klein.',
     cutTo: (n, step, to, was) => `${n} ${step}: ${to} statt ${was}`,
     cutSo: 'So schneiden',

@@ -1,3 +1,4 @@
+import { printCount } from '#units'
 import type { Problem } from '#problem'
 import { type Basis, type Estimate, showMillimetres, solveRising } from '../estimate.ts'
 import { type Metal, type Verdict, stressOf } from '../machines/judge.ts'
@@ -293,8 +294,8 @@ function cures(
   const reached = depthReached(plan, stress, blowsHeld * energy)
   return [
     `A press of ${kilonewtons(squeezed[1])} to ${kilonewtons(squeezed[2])} kN does it in one squeeze.`,
-    `A head of ${Math.ceil((2 * work[1]!) / (blowsHeld * stampEfficiency.value * tool.speed ** 2))} kg at the same speed does it in ${blowsHeld} blows.`,
-    `${blowsHeld} blows of this hammer reach ${showMillimetres(reached)}.`,
+    `A head of ${Math.ceil((2 * work[1]!) / (blowsHeld * stampEfficiency.value * tool.speed ** 2))} kg at the same speed does it in ${printCount(blowsHeld, 'blow')}.`,
+    `This hammer reaches ${showMillimetres(reached)} in ${printCount(blowsHeld, 'blow')}.`,
     'A guide or a struck die that finds its place again, for more blows.',
   ]
 }

@@ -1,5 +1,5 @@
 import { type Problem, failed, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { layered } from '#billet'
 import { along, moving } from '#movement'
@@ -53,7 +53,8 @@ export const crop = operation({
     const high = values.end ?? shop.crop
     const cropped = takeOff(before, { x: { low, high } }, 'crop', densities)
     if (!cropped) return failed(allGone(before.size.length, low, high))
-    const gone = cropped.lost > 0 ? [`${cropped.lost} layers go with the cropped ends.`] : []
+    const gone =
+      cropped.lost > 0 ? [`Lost with the cropped ends: ${printCount(cropped.lost, 'layer')}.`] : []
     return ok(
       step(cropped.after, {
         losses: [cropped.loss],

@@ -1,5 +1,5 @@
 import { type Problem, failed, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { flatAxis, wholeCount, type Billet } from '#billet'
 import { stays } from '#movement'
@@ -99,15 +99,19 @@ export const dimple = operation({
     const rings = depth / thickness
     const apart = diameter / 2 / rings
     const flat = flatAxis(before.build) === 'z'
+    const dimples = printCount(Math.round(number), 'dimple')
+    const percent = figure((100 * (before.volume - after.volume)) / before.volume)
     return ok(
       step(after, {
         losses: [loss],
         warnings: [...warnings(height, values), ...(flat ? tooFine(rings, apart) : [])],
         notes: [
-          `About ${Math.round(number)} dimples ${sides === 'top' ? 'on the top' : 'a side'}, ${figure((100 * (before.volume - after.volume)) / before.volume)} % of the metal.`,
+          sides === 'top'
+            ? `About ${dimples} on the top, ${percent} % of the metal.`
+            : `About ${dimples} a side, ${percent} % of the metal.`,
           ...(flat
             ? [
-                `Each dimple crosses ${figure(rings)} layers: so many rings, about ${show(apart)} apart.`,
+                `Each dimple crosses ${printCount(figure(rings), 'layer')}: so many rings, about ${show(apart)} apart.`,
               ]
             : []),
           `Forge flat to ${show(height - depth)} or less: every dimple closes.`,

@@ -1,5 +1,5 @@
 import { type Problem, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { steelsIn, volumesOf } from '#billet'
 import { stays } from '#movement'
@@ -105,8 +105,8 @@ export const etch = operation({
         warnings: [...warnings(values, depth), ...soft(before.temper)],
         notes: [
           values.acid === 'coffee'
-            ? `${values.times} dips of ${printQuantity(values.dip, 'time')} in coffee: wipe the smut off between.`
-            : `${values.times} dips of ${printQuantity(values.dip, 'time')} in ${values.acid}, one part to ${values.water} of water: wipe the smut off between.`,
+            ? `${printCount(values.times, 'dip')} of ${printQuantity(values.dip, 'time')} in coffee: wipe the smut off between.`
+            : `${printCount(values.times, 'dip')} of ${printQuantity(values.dip, 'time')} in ${values.acid}, one part to ${values.water} of water: wipe the smut off between.`,
           'Rinse, neutralise in soda and water, rinse until no chloride is left, dry warm, oil.',
         ],
       }),

@@ -1,5 +1,5 @@
 import { type Problem, type Result, failed, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { tile } from '#warp'
 import { type Billet, type Densities, type Turn, turnBuild, turnSize } from '#billet'
@@ -296,7 +296,7 @@ function tooShort(length: number, count: number, crop: number, kerf: number): Pr
   return {
     at: 'across',
     what: `a bar ${show(length)} long gives no ${count} pieces`,
-    why: `crops of ${show(crop)} at each end and ${count - 1} cuts of ${show(kerf)} take it all`,
+    why: `crops of ${show(crop)} at each end and ${printCount(count - 1, 'cut')} of ${show(kerf)} take it all`,
     try: ['fewer pieces across', 'draw the bar longer first', 'start from a longer stack'],
   }
 }

@@ -1,5 +1,5 @@
 import { type Problem, failed, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, flatAxis, wholeCount, type GrooveRow, type Hollow } from '#billet'
 import { grooveShape, stays } from '#movement'
@@ -118,14 +118,20 @@ export const ladder = operation({
     const thickness = height / Math.max(1, wholeCount(before.build).merged)
     const crossed = flatAxis(before.build) === 'z' ? Math.round(depth / thickness) : undefined
     const level = after.volume / (length * before.size.width)
+    const grooves = printCount(Math.round(number), 'groove')
+    const percent = figure((100 * (before.volume - after.volume)) / before.volume)
     return ok(
       step(after, {
         losses: [loss],
         warnings: warnings(height, values),
         notes: [
-          `${Math.round(number)} grooves ${sides === 'top' ? 'on the top' : 'a side'}, ${figure((100 * (before.volume - after.volume)) / before.volume)} % of the metal.`,
+          sides === 'top'
+            ? `${grooves} on the top, ${percent} % of the metal.`
+            : `${grooves} a side, ${percent} % of the metal.`,
           `The thinnest web is ${show(web)}: forged flat to that or less every groove closes; level, the metal stands ${show(level)} thick.`,
-          ...(crossed === undefined ? [] : [`Each flank crosses about ${crossed} layers.`]),
+          ...(crossed === undefined
+            ? []
+            : [`Each flank crosses about ${printCount(crossed, 'layer')}.`]),
           'Round the rims and leave no saw marks in the floors: a mark there becomes a cold shut.',
         ],
       }),

@@ -1,5 +1,5 @@
 import { type Problem, failed, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { draw } from '#warp'
 import {
@@ -137,7 +137,7 @@ export const pressPattern = operation({
           `To clear the relief grind to ${show(after.size.height - depth)} from the ${dies === 'top' ? 'top' : 'faces'}, and no deeper than you must.`,
           ...(crossed === undefined
             ? []
-            : [`The die crosses about ${Math.round(crossed)} layers.`]),
+            : [`The die crosses about ${printCount(Math.round(crossed), 'layer')}.`]),
         ],
       }),
     )

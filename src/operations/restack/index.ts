@@ -1,5 +1,5 @@
 import { type Problem, failed, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { restack as restackWarp } from '#warp'
 import { type Billet, type Turn, barVolume, layered, outermost, solid, turnBuild } from '#billet'
@@ -220,7 +220,7 @@ function tooShort(bar: Billet, n: number, crop: number, kerf: number): Problem {
   return {
     at: 'pieces',
     what: `a bar ${show(bar.size.length)} long gives no ${n} pieces`,
-    why: `crops of ${show(crop)} at each end and ${n - 1} cuts of ${show(kerf)} take it all`,
+    why: `crops of ${show(crop)} at each end and ${printCount(n - 1, 'cut')} of ${show(kerf)} take it all`,
     try: ['cut fewer pieces', 'draw the bar longer first', 'start from a longer stack'],
   }
 }

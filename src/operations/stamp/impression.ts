@@ -1,4 +1,4 @@
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import type { Problem } from '#problem'
 import type { Billet } from '#billet'
 import { type StampAdvice, type Tool, adviseStamp } from '#forming'
@@ -114,7 +114,7 @@ function notesOf(i: Impression, box: StampBox, { from }: StampFace): string[] {
     `Its raised face is ${printQuantity(i.area, 'area')}, its edge ${show(i.perimeter)} long${
       from === 'box' ? ' (guessed from its box: give the step the outline as `emblem`)' : ''
     }.`,
-    `With a 4 lb hand hammer (common practice): ${at((r) => `${rounded(r.handBlows)} blows`)}; by a press: ${at((r) => kilonewtons(r.pressForce))}.`,
+    `With a 4 lb hand hammer (common practice): ${at((r) => printCount(rounded(r.handBlows), 'blow'))}; by a press: ${at((r) => kilonewtons(r.pressForce))}.`,
     `Pressed ${show(i.depth)}, ${show(i.depthLeft)} stays when ${show(i.takenOff)} has come off the face: ${enough}.`,
     `Strokes under ${show(i.smallestStroke)} do not last; a crack from the foot of the mark: ${i.crack === 'some' ? 'some risk' : `${i.crack} risk`}.`,
     `Layers under it sink with it; a tenth of that is left ${show(i.sinking.reach)} below the face.`,

@@ -1,6 +1,6 @@
 import { type Problem, failed, ok } from '#problem'
 import { axisLength } from '#geometry'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { type Billet, type Layer, barVolume, layered, massOf, massesOf, worked } from '#billet'
 import { layoutOf, startingFrom } from '#movement'
@@ -194,7 +194,7 @@ function sheets(
 function tooFewLayers(layers: number, steels: number): Problem {
   return {
     at: 'layers',
-    what: `${layers} layers cannot hold ${steels} steels`,
+    what: `${printCount(layers, 'layer')} cannot hold ${printCount(steels, 'steel')}`,
     why: 'each steel is in one layer at least',
     try: [`count again: at least ${steels}`, 'leave out a steel'],
   }

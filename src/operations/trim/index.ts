@@ -1,5 +1,5 @@
 import { type Problem, failed, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { stays } from '#movement'
 import { takeFlats } from '../flats.ts'
@@ -50,7 +50,7 @@ export const trim = operation({
     return ok(
       step(after, {
         losses: [loss],
-        notes: lost > 0 ? [`${lost} layers go with the trimmed sides.`] : [],
+        notes: lost > 0 ? [`Lost with the trimmed sides: ${printCount(lost, 'layer')}.`] : [],
       }),
     )
   },

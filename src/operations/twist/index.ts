@@ -1,5 +1,5 @@
 import { type Problem, failed, ok } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import { declare } from '#parameters'
 import { twist as twistWarp, twistZones } from '#warp'
 import { type Billet, wholeCount, worked } from '#billet'
@@ -140,7 +140,7 @@ export const twist = operation({
       return failed({
         at: zones > 1 ? 'gap' : 'ends',
         what: `nothing of a bar ${show(before.size.length)} long is left to twist`,
-        why: `${show(ends)} at each end${zones > 1 ? ` and ${zones - 1} gaps of ${show(gap)}` : ''} stay straight`,
+        why: `${show(ends)} at each end${zones > 1 ? ` and ${printCount(zones - 1, 'gap')} of ${show(gap)}` : ''} stay straight`,
         try: ['leave less straight', 'draw the bar longer first'],
       })
     }
@@ -188,7 +188,7 @@ export const twist = operation({
           ...tooFine(layers, pitch),
         ],
         notes: [
-          `${figure(turns)} turns in ${zones === 1 ? `${show(zone)} of bar` : `each of ${zones} zones of ${show(zone)}`}: one turn every ${show(pitch)}.`,
+          `${printCount(figure(turns), 'turn')} in ${zones === 1 ? `${show(zone)} of bar` : `each of ${zones} zones of ${show(zone)}`}: one turn every ${show(pitch)}.`,
           `Ground to its middle it shows a star every ${show(pitch / 2)}; stars stand upright (within 10°) only where no more than ${show(0.056 * pitch)} is left over the middle.`,
           `The skin is sheared by ${figure(shear)}; a bar that still has corners shows four ridges to the turn, ${show(pitch / 4)} apart.`,
           'A twisted bar changes its length by 1 to 2 %; the account leaves it as it was: measure it.',
@@ -311,7 +311,7 @@ function corners(bar: Billet, turns: number): Problem[] {
   return [
     {
       at: '',
-      what: `${figure(turns)} turns on a bar with corners`,
+      what: `${printCount(figure(turns), 'turn')} on a bar with corners`,
       why: 'the corners stretch most and tear first; a square bar takes 1½ to 2 turns (common practice)',
       try: ['forge it to an octagon or round first', 'twist less'],
     },
@@ -340,7 +340,7 @@ function tooFine(layers: number, pitch: number): Problem[] {
   return [
     {
       at: '',
-      what: `${layers} layers twisted to one turn every ${show(pitch)}`,
+      what: `${printCount(layers, 'layer')} twisted to one turn every ${show(pitch)}`,
       why: 'over about 100 layers a tight twist blurs into grey; bold twists have 5 to 50 (common practice)',
       try: ['fewer layers', 'a slacker twist'],
     },

@@ -1,5 +1,5 @@
 import type { Problem } from '#problem'
-import { printQuantity } from '#units'
+import { printCount, printQuantity } from '#units'
 import type { Shop } from '#shop'
 import type { Candidate } from './candidates.ts'
 import type { Figures } from './figures.ts'
@@ -33,7 +33,9 @@ export function wishesOf(wanted: Wanted): Wish[] {
   const { lines, layers, sheets, heats, hours: longest, steel } = wanted
   if (lines !== undefined || layers !== undefined) {
     const near =
-      lines !== undefined ? `${printQuantity(lines, 'lines')} on the face` : `${layers} layers`
+      lines !== undefined
+        ? `${printQuantity(lines, 'lines')} on the face`
+        : printCount(layers ?? 0, 'layer')
     wishes.push({
       at: lines !== undefined ? 'wishes.lines' : 'wishes.layers',
       says: near,
@@ -42,7 +44,7 @@ export function wishesOf(wanted: Wanted): Wish[] {
       cure: (one) =>
         lines !== undefined && one.lines !== undefined
           ? `accept ${printQuantity(Number(one.lines.toPrecision(3)), 'lines')}`
-          : `accept ${one.layers} layers`,
+          : `accept ${printCount(one.layers, 'layer')}`,
     })
   }
   const most = (
@@ -63,17 +65,17 @@ export function wishesOf(wanted: Wanted): Wish[] {
   }
   most(
     'sheets',
-    `at most ${sheets} sheets`,
+    `at most ${printCount(sheets ?? 0, 'sheet')}`,
     sheets,
     ({ recipe }) => recipe?.sheets ?? 0,
-    (n) => `lay ${n} sheets`,
+    (n) => `lay ${printCount(n, 'sheet')}`,
   )
   most(
     'heats',
-    `at most ${heats} heats`,
+    `at most ${printCount(heats ?? 0, 'heat')}`,
     heats,
     (one) => one.heats,
-    (n) => `allow ${n} heats`,
+    (n) => `allow ${printCount(n, 'heat')}`,
   )
   most(
     'hours',

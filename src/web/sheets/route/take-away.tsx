@@ -60,7 +60,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
           </p>
           <p>
             <span className="takeaway">{totals.heats}</span>
-            <span className="note soft">{words.take.heats(totals.tempers)}</span>
+            <span className="note soft">{words.take.heats(totals.heats, totals.tempers)}</span>
           </p>
         </div>
       ) : (

@@ -32,7 +32,7 @@ export function SteelFigures() {
       </p>
       <p>
         <span className="takeaway">{totals.heats}</span>
-        <span className="note soft">{words.take.heats(totals.tempers)}</span>
+        <span className="note soft">{words.take.heats(totals.heats, totals.tempers)}</span>
       </p>
     </div>
   )

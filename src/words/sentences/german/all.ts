@@ -1,4 +1,5 @@
 import { cautions } from './cautions.ts'
+import { counts } from './counts.ts'
 import { forming } from './forming.ts'
 import { heats } from './heats.ts'
 import { job } from './job.ts'
@@ -18,6 +19,7 @@ import { shop } from './shop.ts'
 
 /** Every sentence of the engine in German, by the English one. `{0}` is what is put in; `{0!}` stays as it is. */
 export const germanSentences: Readonly<Record<string, string>> = {
+  ...counts,
   ...reading,
   ...job,
   ...keeping,

@@ -90,9 +90,9 @@ export const forming: Readonly<Record<string, string>> = {
   'Hotter metal, if it stands it.': 'Heißeres Metall, wenn es das verträgt.',
   'A press of {0} to {1} kN does it in one squeeze.':
     'Eine Presse mit {0} bis {1} kN schafft es mit einem Druck.',
-  'A head of {0} kg at the same speed does it in {1} blows.':
-    'Ein Hammerkopf von {0} kg mit derselben Geschwindigkeit schafft es mit {1} Schlägen.',
-  '{0} blows of this hammer reach {1}.': '{0} Schläge dieses Hammers erreichen {1}.',
+  'A head of {0} kg at the same speed does it in {1}.':
+    'Ein Hammerkopf von {0} kg braucht dafür bei derselben Geschwindigkeit {1}.',
+  'This hammer reaches {0} in {1}.': 'Dieser Hammer erreicht {0} durch {1}.',
   'A guide or a struck die that finds its place again, for more blows.':
     'Eine Führung oder ein Schlaggesenk, das seine Stelle wiederfindet, für mehr Schläge.',
   '{0} is cold for a weld.': '{0} ist kalt für eine Schweißung.',

@@ -128,7 +128,7 @@ export const job: Readonly<Record<string, string>> = {
     '"measured": [ { "bar": "main", "after": 3, "mass": "590 g" } ] schreiben',
   'there is no step {0} of a bar called "{1}"': 'es gibt keinen Schritt {0} eines Stabs „{1!}“',
   'a measurement belongs to a step': 'eine Messung gehört zu einem Schritt',
-  '"{0}" has {1} steps': '„{0!}“ hat {1} Schritte',
+  '"{0}" has {1}': '„{0!}“ hat {1}',
   'bars: {0}': 'Stäbe: {0!}',
   '"{0}" is not part of a job': '„{0!}“ gehört nicht zu einem Auftrag',
   'no part of a job file has this name': 'kein Teil einer Auftragsdatei heißt so',

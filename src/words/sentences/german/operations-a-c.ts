@@ -162,7 +162,7 @@ export const operationsAC: Readonly<Record<string, string>> = {
   "Cut off the end of the bar; left out, the shop's":
     'Vom Ende des Stabs abgeschnitten; ohne Angabe der Wert der Werkstatt',
   'Cut off both ends, back to sound metal.': 'Beide Enden bis auf gesundes Metall abschneiden.',
-  '{0} layers go with the cropped ends.': '{0} Lagen gehen mit den Enden ab.',
+  'Lost with the cropped ends: {0}.': 'Mit den Enden gehen ab: {0}.',
   'Etch or look closely at the cut ends: a dark line is a weld that did not take.':
     'Die Schnittenden ätzen oder genau ansehen: eine dunkle Linie ist eine Schweißung, die nicht gehalten hat.',
   'cropping {0} and {1} leaves nothing of a bar {2} long':

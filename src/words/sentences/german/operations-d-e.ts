@@ -12,11 +12,10 @@ export const operationsDE: Readonly<Record<string, string>> = {
   'Drill or mill dimples through many layers; forging it flat brings them up as rings, like rain on water.':
     'Mulden durch viele Lagen bohren oder fräsen; flach geschmiedet kommen sie als Ringe herauf, wie Regen auf Wasser.',
   'drilling dimples': 'das Bohren von Mulden',
-  'About {0} dimples {1}, {2} % of the metal.': 'Etwa {0} Mulden {1}, {2} % des Metalls.',
-  'on the top': 'oben',
-  'a side': 'je Seite',
-  'Each dimple crosses {0} layers: so many rings, about {1} apart.':
-    'Jede Mulde kreuzt {0} Lagen: so viele Ringe, etwa {1} auseinander.',
+  'About {0} on the top, {1} % of the metal.': 'Etwa {0} oben, {1} % des Metalls.',
+  'About {0} a side, {1} % of the metal.': 'Etwa {0} je Seite, {1} % des Metalls.',
+  'Each dimple crosses {0}: so many rings, about {1} apart.':
+    'Jede Mulde kreuzt {0}: so viele Ringe, etwa {1} auseinander.',
   'Forge flat to {0} or less: every dimple closes.':
     'Auf {0} oder weniger flach schmieden: jede Mulde schließt sich.',
   'the bar is {0}: it has no flat face to drill':
@@ -211,10 +210,10 @@ export const operationsDE: Readonly<Record<string, string>> = {
   'the slit takes {0} of a bar {1} long': 'der Schlitz nimmt {0} eines {1} langen Stabs',
   '1 outer layer goes altogether as {0}': '1 Außenlage geht ganz ab ({0})',
   '{0} outer layers go altogether as {1}': '{0} Außenlagen gehen ganz ab ({1})',
-  '{0} dips of {1} in coffee: wipe the smut off between.':
-    '{0} Bäder von {1} in Kaffee: dazwischen den Belag abwischen.',
-  '{0} dips of {1} in {2}, one part to {3} of water: wipe the smut off between.':
-    '{0} Bäder von {1} in {2}, ein Teil auf {3} Teile Wasser: dazwischen den Belag abwischen.',
+  '{0} of {1} in coffee: wipe the smut off between.':
+    '{0} von {1} in Kaffee: dazwischen den Belag abwischen.',
+  '{0} of {1} in {2}, one part to {3} of water: wipe the smut off between.':
+    '{0} von {1} in {2}, ein Teil auf {3} Teile Wasser: dazwischen den Belag abwischen.',
   'ball-nosed cutter: a bowl, or a round-bottomed hole where it is deeper than half its width':
     'Kugelfräser: eine Schale, oder ein Loch mit rundem Boden, wo sie tiefer ist als ihre halbe Breite',
   'the point of a drill or a countersink: a cone':

@@ -135,8 +135,8 @@ export const operationsFG: Readonly<Record<string, string>> = {
   'a quarter turn changes width for height': 'eine Vierteldrehung vertauscht Breite und Höhe',
   'lay the pieces bookmatched or plain': 'die Stücke gespiegelt oder schlicht legen',
   'a bar {0} long gives no {1} pieces': 'ein {0} langer Stab gibt keine {1} Stücke',
-  'crops of {0} at each end and {1} cuts of {2} take it all':
-    '{0} an jedem Ende und {1} Schnitte von {2} brauchen alles auf',
+  'crops of {0} at each end and {1} of {2} take it all':
+    '{0} an jedem Ende und {1} von {2} brauchen alles auf',
   'fewer pieces across': 'weniger Stücke nebeneinander',
   'nothing is left of triangles cut from a bar {0} across':
     'von Dreiecken aus einem {0} starken Stab bleibt nichts',

@@ -45,7 +45,7 @@ export const operationsHN: Readonly<Record<string, string>> = {
     '{0} von jeder Fläche zu schleifen lässt von einem {1} dicken Stück nichts übrig',
   'an opening of {0} between the dies': 'eine Öffnung von {0} zwischen den Gesenken',
   'a lower stack, restacked once more': 'ein niedrigeres Paket, einmal mehr neu gelegt',
-  'about {0} blows': 'etwa {0} Schläge',
+  'about {0}': 'etwa {0}',
   'the {0} cannot do this in {1}': 'mit {0} geht das nicht in {1}',
   'with the {0} this takes {1}, not {2}': 'mit {0} braucht es {1}, nicht {2}',
   'for the {0} this is near the end of what it can do': 'für {0} ist das nahe an der Grenze',
@@ -70,10 +70,11 @@ export const operationsHN: Readonly<Record<string, string>> = {
   'Cut grooves across the bar, through many layers; forging it flat brings the cut layers up as rungs.':
     'Nuten quer über den Stab schneiden, durch viele Lagen; flach geschmiedet kommen die angeschnittenen Lagen als Sprossen herauf.',
   'cutting grooves': 'das Schneiden von Nuten',
-  '{0} grooves {1}, {2} % of the metal.': '{0} Nuten {1}, {2} % des Metalls.',
+  '{0} on the top, {1} % of the metal.': '{0} oben, {1} % des Metalls.',
+  '{0} a side, {1} % of the metal.': '{0} je Seite, {1} % des Metalls.',
   'The thinnest web is {0}: forged flat to that or less every groove closes; level, the metal stands {1} thick.':
     'Der dünnste Steg ist {0}: darauf oder darunter flach geschmiedet schließt sich jede Nut; eingeebnet ist das Metall {1} dick.',
-  'Each flank crosses about {0} layers.': 'Jede Flanke kreuzt etwa {0} Lagen.',
+  'Each flank crosses about {0}.': 'Jede Flanke kreuzt etwa {0}.',
   'Round the rims and leave no saw marks in the floors: a mark there becomes a cold shut.':
     'Die Ränder runden und am Grund keine Sägespuren lassen: eine Spur dort wird zur Kaltschweißstelle.',
   'the bar is {0}: it has no two flat faces to cut':
@@ -178,8 +179,6 @@ export const operationsHN: Readonly<Record<string, string>> = {
   'hand hammer of {0}': 'Handhammer von {0}',
   '4 lb hand hammer': 'Handhammer von 4 lb',
   'press of {0}': 'Presse mit {0}',
-  '1 heat': '1 Hitze',
-  '{0} heats': '{0} Hitzen',
   'it takes {0} and {1}, at a flow stress of {2}':
     'es braucht {0} und {1}, bei einer Fließspannung von {2}',
   'it takes {0}, at a flow stress of {1}': 'es braucht {0}, bei einer Fließspannung von {1}',

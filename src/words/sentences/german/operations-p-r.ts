@@ -43,7 +43,7 @@ export const operationsPR: Readonly<Record<string, string>> = {
   'hardly any metal would be left under it': 'darunter bliebe kaum Metall',
   'To clear the relief grind to {0} from the {1}, and no deeper than you must.':
     'Um das Relief wegzunehmen, von {1} auf {0} schleifen, und nicht tiefer als nötig.',
-  'The die crosses about {0} layers.': 'Das Gesenk kreuzt etwa {0} Lagen.',
+  'The die crosses about {0}.': 'Das Gesenk kreuzt etwa {0}.',
   'of the bend {0} % is left where grinding will reach, {1} down':
     'von der Biegung sind dort, wohin der Schliff reicht, {1} tief, noch {0} % übrig',
   'a figure {0} wide fades with depth; under a single die it is gone about half its own width down':

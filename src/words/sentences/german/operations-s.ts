@@ -45,7 +45,7 @@ export const operationsS: Readonly<Record<string, string>> = {
     'eines folgt aus dem anderen und der Länge des Stabs',
   'state "count"': '„Anzahl“ angeben',
   'state "thickness"': '„Dicke“ angeben',
-  'a bar {0} long does not give {1} slices': 'ein {0} langer Stab gibt keine {1} Scheiben',
+  'a bar {0} long does not give {1}': 'ein {0} langer Stab reicht nicht für {1}',
   'each takes {0} with its cut, and the ends are cropped':
     'jede braucht {0} mit ihrem Schnitt, und die Enden werden abgeschnitten',
   'fewer or thinner slices': 'weniger oder dünnere Scheiben',
@@ -127,7 +127,6 @@ export const operationsS: Readonly<Record<string, string>> = {
     ' (aus seinem Feld geschätzt: dem Schritt den Umriss als „emblem“ geben)',
   'With a 4 lb hand hammer (common practice): {0}; by a press: {1}.':
     'Mit einem Handhammer von 4 lb (allgemein üblich): {0}; mit einer Presse: {1}.',
-  '{0} blows': '{0} Schläge',
   'Pressed {0}, {1} stays when {2} has come off the face: {3}.':
     'Eingedrückt {0}; es bleiben {1}, wenn {2} von der Fläche abgegangen sind: {3}.',
   'Strokes under {0} do not last; a crack from the foot of the mark: {1}.':

@@ -50,7 +50,7 @@ export const operationsTW: Readonly<Record<string, string>> = {
     'Masse auf der Waage: verglichen mit dem, was die Maße sagen',
   'Take a billet that is there already, by its measured sizes and its label.':
     'Ein Stück nehmen, das schon da ist, nach seinen gemessenen Maßen und seinem Schild.',
-  '{0} layers cannot hold {1} steels': '{0} Lagen können nicht {1} Stähle enthalten',
+  '{0} cannot hold {1}': 'in {0} gehen keine {1}',
   'each steel is in one layer at least': 'jeder Stahl ist in mindestens einer Lage',
   'count again: at least {0}': 'noch einmal zählen: mindestens {0}',
   'leave out a steel': 'einen Stahl weglassen',
@@ -104,7 +104,7 @@ export const operationsTW: Readonly<Record<string, string>> = {
   'Taken off top and bottom as well': 'Auch oben und unten genommen',
   'Take the sides back to sound metal, and the tacks with them.':
     'Die Seiten bis auf gesundes Metall zurücknehmen, und die Heftpunkte mit.',
-  '{0} layers go with the trimmed sides.': '{0} Lagen gehen mit den beschnittenen Seiten ab.',
+  'Lost with the trimmed sides: {0}.': 'Mit den beschnittenen Seiten gehen ab: {0}.',
   'taking {0} off both {1} leaves nothing of {2}':
     '{0} von beiden ({1}) zu nehmen lässt von {2} nichts übrig',
   'it comes off both': 'es geht von beiden ab',
@@ -151,9 +151,9 @@ export const operationsTW: Readonly<Record<string, string>> = {
   'nothing of a bar {0} long is left to twist':
     'von einem {0} langen Stab bleibt nichts zum Tordieren',
   '{0} at each end{1} stay straight': '{0} an jedem Ende{1} bleiben gerade',
-  ' and {0} gaps of {1}': ' und {0} Abstände von {1}',
+  ' and {0} of {1}': ' und {0} von {1}',
   'leave less straight': 'weniger gerade lassen',
-  '{0} turns in {1}: one turn every {2}.': '{0} Umdrehungen auf {1}: eine Umdrehung alle {2}.',
+  '{0} in {1}: one turn every {2}.': '{0} auf {1}: eine Umdrehung alle {2}.',
   '{0} of bar': '{0} Stab',
   'each of {0} zones of {1}': 'jedem von {0} Abschnitten mit {1}',
   'Ground to its middle it shows a star every {0}; stars stand upright (within 10°) only where no more than {1} is left over the middle.':
@@ -164,7 +164,7 @@ export const operationsTW: Readonly<Record<string, string>> = {
     'Ein tordierter Stab ändert seine Länge um 1 bis 2 %; die Rechnung lässt sie, wie sie war: messen.',
   'Keep the colour even: only the hottest, thinnest place turns. Note the hand on each bar.':
     'Die Farbe gleichmäßig halten: nur die heißeste, dünnste Stelle dreht sich. Den Drehsinn auf jedem Stab vermerken.',
-  '{0} turns on a bar with corners': '{0} Umdrehungen an einem Stab mit Ecken',
+  '{0} on a bar with corners': '{0} an einem Stab mit Ecken',
   'the corners stretch most and tear first; a square bar takes 1½ to 2 turns (common practice)':
     'die Ecken strecken sich am meisten und reißen zuerst; ein Vierkantstab verträgt 1½ bis 2 Umdrehungen (allgemein üblich)',
   'forge it to an octagon or round first': 'erst zum Achtkant oder rund schmieden',
@@ -177,7 +177,7 @@ export const operationsTW: Readonly<Record<string, string>> = {
   'a thinner bar': 'ein dünnerer Stab',
   'forge it round first, twist near welding heat, and grind the ridges off before flattening':
     'erst rund schmieden, nahe der Schweißhitze tordieren und vor dem Flachschmieden die Grate abschleifen',
-  '{0} layers twisted to one turn every {1}': '{0} Lagen, tordiert mit einer Umdrehung alle {1}',
+  '{0} twisted to one turn every {1}': '{0}, tordiert mit einer Umdrehung alle {1}',
   'over about 100 layers a tight twist blurs into grey; bold twists have 5 to 50 (common practice)':
     'über etwa 100 Lagen verschwimmt eine enge Torsion zu Grau; kräftige haben 5 bis 50 (allgemein üblich)',
   'a slacker twist': 'eine weitere Torsion',

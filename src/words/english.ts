@@ -369,6 +369,12 @@ export const english = {
     noHardness: 'Nothing is hardened in this route.',
     step: 'Through the route',
     stepOf: (n: number, after: string) => `${n} ${after}`,
+    stepSpoken: (n: number, after: string) => `step ${n}, ${after}`,
+    farDone: (percent: number) =>
+      ({ 25: 'a quarter done', 50: 'half done', 75: 'three quarters done' })[percent] ??
+      `${percent} % done`,
+    play: 'Play',
+    halt: 'Stop',
     asPiece: 'the piece',
     save: 'Save the picture',
     byEngine: {

@@ -388,6 +388,12 @@ export const german: Catalogue = {
     noHardness: 'In diesem Arbeitsgang wird nichts gehärtet.',
     step: 'Durch den Arbeitsgang',
     stepOf: (n, after) => `${n} ${after}`,
+    stepSpoken: (n, after) => `Schritt ${n}, ${after}`,
+    farDone: (percent) =>
+      ({ 25: 'ein Viertel getan', 50: 'halb getan', 75: 'drei Viertel getan' })[percent] ??
+      `${percent} % getan`,
+    play: 'Abspielen',
+    halt: 'Halt',
     asPiece: 'das Stück',
     save: 'Bild sichern',
     byEngine: {

@@ -55,6 +55,16 @@ describe('the steel', () => {
     expect((await look(page)).metal).toBeGreaterThan(0.1)
     await picture(page, 'steel-engine-light')
     expect(await findings(page)).toEqual([])
+    // Played, the route is gone through on the way of every step, and ends at the piece.
+    const route = page.getByLabel('Through the route')
+    await route.fill(String(Number(await route.getAttribute('max')) - 17.5))
+    await page.getByRole('button', { name: 'Play' }).click()
+    await eventually(() => route.getAttribute('aria-valuetext')).toMatch(/draw out.* done$/)
+    await route.press('End')
+    await route.press('ArrowLeft')
+    await page.getByRole('button', { name: 'Play' }).click()
+    await eventually(() => route.getAttribute('aria-valuetext')).toBe('the piece')
+    await page.getByRole('button', { name: 'Play' }).waitFor()
     await page.getByRole('button', { name: 'Back', exact: true }).click()
     await eventually(() =>
       page.getByRole('button', { name: 'Back', exact: true }).getAttribute('aria-pressed'),
@@ -102,6 +112,43 @@ describe('the steel', () => {
     await page.getByText('5 restack').waitFor()
     await atRest()
     await picture(page, 'steel-step-dark')
+    // On its way from weld to drawn out it is longer and thinner, and truly so: of the same metal, less its scale.
+    const seen: { readonly metal: number; readonly sides: readonly number[] }[] = []
+    for (const [key, told] of [
+      ['PageUp', 'step 6, tack'],
+      ['PageUp', 'step 7, weld'],
+      ['ArrowRight', 'step 8, draw out, 5 % done'],
+      ['', 'step 8, draw out, half done'],
+      ['PageUp', 'step 8, draw out'],
+    ] as const) {
+      if (key) await route.press(key)
+      else for (let i = 0; i < 9; i++) await route.press('ArrowRight')
+      expect(await route.getAttribute('aria-valuetext')).toBe(told)
+      const { metal } = await atRest()
+      const size = await page.locator('.scrub .size').textContent()
+      seen.push({ metal, sides: (size ?? '').split('×').map((side) => Number.parseFloat(side)) })
+      if (key === '') await picture(page, 'steel-on-its-way-dark')
+    }
+    const [, weld, little, half, whole] = seen
+    const volume = ({ sides }: (typeof seen)[number]) => sides.reduce((a, b) => a * b)
+    for (const [one, next] of [
+      [weld!, little!],
+      [little!, half!],
+      [half!, whole!],
+    ] as const) {
+      expect(next.sides[0]).toBeGreaterThan(one.sides[0]!)
+      expect(Math.abs(next.metal / one.metal - 1)).toBeGreaterThan(0.005)
+      expect(volume(next) / volume(one)).toBeGreaterThan(0.95)
+      expect(volume(next)).toBeLessThan(1.002 * volume(one))
+    }
+    // Who wants no motion is taken from stop to stop.
+    await page.getByRole('button', { name: 'Play' }).click()
+    await eventually(() => route.getAttribute('aria-valuetext')).toBe('step 9, restack')
+    await page.getByRole('button', { name: 'Stop' }).click()
+    await route.press('Home')
+    expect(await route.getAttribute('aria-valuetext')).toBe('step 1, stack')
+    await route.fill('4')
+    await atRest()
     const saved = page.waitForEvent('download')
     await press('Save the picture')
     expect((await saved).suggestedFilename()).toBe('rigging-knife-for-the-kittiwake-ladder.png')

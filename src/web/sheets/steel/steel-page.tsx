@@ -1,5 +1,6 @@
 import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { type LaidSteel, type SteelPlace, useDesk, useWords } from '#desk'
+import type { Size } from '#geometry'
 import { type FinishName, stripLight } from '#look'
 import { useNight } from '../../drawing/night.ts'
 import { Measure } from '../../form/measure.tsx'
@@ -8,6 +9,7 @@ import { SheetHead } from '../../shell/sheet-head.tsx'
 import { useTreated } from '../../use-treated.ts'
 import { Legend, scaleOf, useSayThickness, weightsOf } from './overlays.tsx'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
+import { seenAt } from './route-place.ts'
 import { RouteScrub } from './route-scrub.tsx'
 import { Choice, Rule } from './rule.tsx'
 import { savePicture } from './save-picture.ts'
@@ -57,7 +59,12 @@ export function SteelPage() {
   const [seen, setSeen] = useState({ pixel: 1e-4, view: undefined as ViewName | undefined })
   const camera = useRef<StageCamera>(undefined)
   const [laid, setLaid] = useState<LaidSteel>()
-  const { steel, waits } = useSteel(place, painter?.by.by === 'engine' ? 'mesh' : 'facets')
+  const steps = useRef<LaidSteel['steps']>([])
+  const { steel, waits } = useSteel(
+    seenAt(steps.current, place),
+    painter?.by.by === 'engine' ? 'mesh' : 'facets',
+  )
+  steps.current = steel?.steps ?? []
   const { treated } = useTreated()
   const values = useMemo(
     () => (steel && treated ? sheetValues(steel, treated) : undefined),
@@ -141,7 +148,14 @@ export function SteelPage() {
             )}
           </p>
         )}
-        {steel && <RouteScrub steps={steel.steps} place={place} onPlace={setPlace} />}
+        {steel && (
+          <RouteScrub
+            steps={steel.steps}
+            place={place}
+            size={sizeOf(laid ?? steel)}
+            onPlace={setPlace}
+          />
+        )}
         <div className="stage-tools">
           <span className="note soft">{words.steelSheet.handMoves}</span>
           <Choice
@@ -260,6 +274,11 @@ export function SteelPage() {
   )
 }
 
+function sizeOf({ low, high }: LaidSteel): Size {
+  const [length, width, height] = high.map((v, k) => v - low[k]!) as [number, number, number]
+  return { length, width, height }
+}
+
 /** Overlays that cannot be drawn yet. */
 function lacking(weights: Weights): Mode[] {
   const none = (i: number) => Object.keys(weights[i] ?? {}).length === 0
@@ -305,16 +324,18 @@ function CutRule({
   )
 }
 
-/** Between two moments of the route the metal is seen to go from the one size to the other. */
+/** Where the metal is not shown on its way it is seen to go from the one size to the other. */
 function useMovingMetal(steel: LaidSteel | undefined, painter: StagePainter | undefined): void {
-  const before = useRef<Vector>(undefined)
+  const before = useRef<{ readonly size: Vector; readonly onTheWay: boolean }>(undefined)
   // Before the next frame: the new metal is never seen at rest first.
   useLayoutEffect(() => {
     if (!steel || !painter) return
     const size = [0, 1, 2].map((k) => steel.high[k]! - steel.low[k]!) as unknown as Vector
-    const from = before.current ?? size
-    before.current = size
-    const same = from.every((v, k) => v === size[k])
+    const onTheWay = steel.place.done !== undefined
+    const had = before.current ?? { size, onTheWay }
+    before.current = { size, onTheWay }
+    const from = had.size
+    const same = onTheWay || had.onTheWay || from.every((v, k) => v === size[k])
     if (same || matchMedia('(prefers-reduced-motion: reduce)').matches)
       return painter.stretch([1, 1, 1])
     painter.stretch(wayBetween(from, size, 0))

@@ -50,7 +50,7 @@ async function draw(order: PictureOrder, signal: AbortSignal): Promise<void> {
   const { number, width, height } = order
   const none = { number, width, height, coarse: false }
   try {
-    if (!mesh || !origin) return
+    if (!mesh || !origin) return postMessage(none satisfies PictureReply)
     const send = (map: PatternMap, coarse: boolean) => {
       const data = rgba(map, order)
       const reply: PictureReply = { number, data, width: map.width, height: map.height, coarse }

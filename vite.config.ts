@@ -1,11 +1,13 @@
 import { createHash } from 'node:crypto'
 import { readFileSync } from 'node:fs'
 import { readFile, writeFile } from 'node:fs/promises'
-import { join } from 'node:path'
+import { join, resolve } from 'node:path'
+import { pathToFileURL } from 'node:url'
 import { promisify } from 'node:util'
 import { brotliCompress } from 'node:zlib'
 import react from '@vitejs/plugin-react'
 import { type Plugin, defineConfig } from 'vite'
+import type { CuttingPicture } from './scripts/draw-cuttings.ts'
 
 /**
  * The service worker is written by hand; the build gives it the names of everything it made, so that
@@ -31,6 +33,38 @@ function serviceWorker(): Plugin {
   }
 }
 
+/**
+ * Pictures of the patterns: always the same for the same program, so the build draws them, by the program's own engine,
+ * and the page has only to fetch them.
+ */
+function cuttings(): Plugin {
+  const list = resolve('src/web/sheets/piece/cuttings.ts')
+  let building = true
+  return {
+    name: 'billetwright-cuttings',
+    configResolved: ({ command }) => {
+      building = command === 'build'
+    },
+    async load(id) {
+      if (id !== list) return undefined
+      // By its own path: the rooms it imports are found from there.
+      const script = pathToFileURL(resolve('scripts/draw-cuttings.ts')).href
+      const { drawCuttings } = (await import(script)) as { drawCuttings(): CuttingPicture[] }
+      const lie = drawCuttings().map(({ name, width, height, jpeg }) => {
+        if (!building) {
+          const url = `data:image/jpeg;base64,${Buffer.from(jpeg).toString('base64')}`
+          return [name, { url, width, height }]
+        }
+        const mark = createHash('sha256').update(jpeg).digest('hex').slice(0, 8)
+        const fileName = `assets/${name.replaceAll(' ', '-')}-${mark}.jpg`
+        this.emitFile({ type: 'asset', fileName, source: jpeg })
+        return [name, { url: `/${fileName}`, width, height }]
+      })
+      return `export const cuttings = ${JSON.stringify(Object.fromEntries(lie))}`
+    },
+  }
+}
+
 /** Lays each file of code beside itself compressed, as the server sends it: a third of its size, and done once. */
 function packed(): Plugin {
   const pack = promisify(brotliCompress)
@@ -52,7 +86,7 @@ function packed(): Plugin {
 export default defineConfig({
   root: 'src/web',
   publicDir: 'public',
-  plugins: [react(), serviceWorker(), packed()],
+  plugins: [react(), cuttings(), serviceWorker(), packed()],
   worker: { format: 'es' },
   build: {
     outDir: '../../dist/web',

@@ -43,7 +43,14 @@ export function buildApp() {
 /** Everything the pages are made of, tests left out. */
 function fingerprint() {
   const hash = createHash('sha256')
-  for (const path of [...sources('src'), 'package.json', 'package-lock.json', 'vite.config.ts']) {
+  const others = [
+    'package.json',
+    'package-lock.json',
+    'vite.config.ts',
+    'scripts/draw-cuttings.ts',
+    ...sources('jobs/patterns'),
+  ]
+  for (const path of [...sources('src'), ...others]) {
     hash.update(`${path}\0`).update(readFileSync(at(path)))
   }
   return hash.digest('hex')

@@ -1,7 +1,7 @@
 import { patternOf } from '#job'
 import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
-import { type FaceView, crop, faceOfBar, faceOfSolid } from '#view'
+import { faceOfBar, faceOfSolid } from '#view'
 import type { Written } from './messages.ts'
 import { workedJob } from './worked-job.ts'
 
@@ -16,25 +16,13 @@ export interface Painted {
   readonly perMetre: number
 }
 
-/** A part out of the middle of a face, m. */
-export interface Cutting {
-  readonly length: number
-  readonly width: number
-}
-
 /** The etched face of the finished piece, or of the bar there is; undefined while the job is unsound. */
-export function paintFace(
-  job: Written,
-  side: PaintedSide,
-  ppmm: number,
-  cutting?: Cutting,
-): Painted | undefined {
+export function paintFace(job: Written, side: PaintedSide, ppmm: number): Painted | undefined {
   const { computed } = workedJob(job)
   const pattern = computed && patternOf(computed)
   if (!pattern) return undefined
   const { solid, billet, origin, light } = pattern
-  const whole = solid ? faceOfSolid(solid, side, { ppmm }) : faceOfBar(billet.size, side, { ppmm })
-  const view = cutting ? middleOf(whole, cutting) : whole
+  const view = solid ? faceOfSolid(solid, side, { ppmm }) : faceOfBar(billet.size, side, { ppmm })
   const map = drawFaceNow(view, origin, { weights: [light] })
   const image = drawEtched(map, { scaleBar: false })
   const { width, height } = map
@@ -44,15 +32,4 @@ export function paintFace(
     rgba[i * 4 + 3] = map.alpha[i]
   }
   return { width, height, rgba, perMetre: ppmm * 1000 }
-}
-
-function middleOf(view: FaceView, { length, width }: Cutting): FaceView {
-  const wide = Math.min(view.width, Math.round(length / view.pixel))
-  const high = Math.min(view.height, Math.round(width / view.pixel))
-  return crop(view, {
-    left: Math.floor((view.width - wide) / 2),
-    top: Math.floor((view.height - high) / 2),
-    width: wide,
-    height: high,
-  })
 }

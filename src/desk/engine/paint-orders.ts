@@ -1,4 +1,4 @@
-import { type Cutting, type Painted, type PaintedSide, paintFace } from './paint-face.ts'
+import { type Painted, type PaintedSide, paintFace } from './paint-face.ts'
 import type { Written } from './messages.ts'
 
 /** What the painter is asked, and in how many pixels to a millimetre. */
@@ -7,7 +7,6 @@ export interface PaintOrder {
   readonly job: Written
   readonly side: PaintedSide
   readonly ppmm: number
-  readonly cutting?: Cutting
 }
 
 /** The picture, or nothing where there is none to draw. */
@@ -17,10 +16,10 @@ export interface PaintReply {
 }
 
 /** Draws a face in a worker and posts the picture. */
-export function fill({ number, job, side, ppmm, cutting }: PaintOrder): void {
+export function fill({ number, job, side, ppmm }: PaintOrder): void {
   let painted: Painted | undefined
   try {
-    painted = paintFace(job, side, ppmm, cutting)
+    painted = paintFace(job, side, ppmm)
   } catch {
     // The picture that stands stays; what is wrong with the job is told with its card.
   }

@@ -1,5 +1,5 @@
 import type { Written } from './messages.ts'
-import type { Cutting, Painted, PaintedSide } from './paint-face.ts'
+import type { Painted, PaintedSide } from './paint-face.ts'
 import { openEngineWorker } from './open-worker.ts'
 import type { PaintOrder, PaintReply } from './paint-orders.ts'
 
@@ -8,8 +8,6 @@ export interface PaintAsked {
   readonly side: PaintedSide
   /** Pixels to a millimetre of the picture wanted. */
   readonly ppmm: number
-  /** Only this much out of the middle. */
-  readonly cutting?: Cutting
   readonly onPainted: (painted: Painted | undefined) => void
 }
 
@@ -24,7 +22,6 @@ let under: PaintAsked | undefined
 let coarse: PaintAsked | undefined
 let fine: PaintAsked | undefined
 let still: ReturnType<typeof setTimeout> | undefined
-const cuttings: PaintAsked[] = []
 
 /** Has a face drawn: a coarse picture at once, then the fine one. Only the latest ask is drawn. */
 export function paint(asked: PaintAsked): void {
@@ -39,21 +36,14 @@ export function paint(asked: PaintAsked): void {
   start()
 }
 
-/** Has a small picture drawn once nothing more pressing is. */
-export function paintCutting(asked: PaintAsked): void {
-  cuttings.push(asked)
-  start()
-}
-
 function start(): void {
   if (under) return
   if (coarse) [under, coarse] = [coarse, undefined]
   else if (fine) [under, fine] = [fine, undefined]
-  else under = cuttings.shift()
   if (!under) return
   worker ??= opened()
-  const { job, side, ppmm, cutting } = under
-  worker.postMessage({ number: ++number, job, side, ppmm, cutting } satisfies PaintOrder)
+  const { job, side, ppmm } = under
+  worker.postMessage({ number: ++number, job, side, ppmm } satisfies PaintOrder)
 }
 
 function opened(): Worker {

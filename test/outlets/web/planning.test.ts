@@ -44,6 +44,12 @@ describe('planning', () => {
     await page.getByRole('button', { name: 'The piece', exact: true }).click()
     const drawn = page.locator('.scale-drawing svg').first()
     const before = await drawn.innerHTML()
+    const cuttings = page.locator('.patterns img')
+    expect(await cuttings.count()).toBe(await page.locator('.patterns li').count())
+    await cuttings.last().scrollIntoViewIfNeeded()
+    await eventually(() =>
+      cuttings.evaluateAll((all) => all.every((one) => (one as HTMLImageElement).naturalWidth > 0)),
+    ).toBe(true)
     await type(page, 'piece.length', '141 mm')
     await type(page, 'wishes.mass', '512 g')
     await eventually(() => drawn.innerHTML()).not.toBe(before)

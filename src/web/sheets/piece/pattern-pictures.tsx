@@ -1,22 +1,8 @@
-import { useEffect, useRef, useState } from 'react'
-import {
-  type Painted,
-  type Written,
-  edit,
-  paintCutting,
-  secondEngine,
-  useDesk,
-  useWords,
-  valueAt,
-} from '#desk'
-import { TRUE } from '../../drawing/scale.ts'
+import { useState } from 'react'
+import { edit, secondEngine, useDesk, useWords, valueAt } from '#desk'
 import { capital } from '../../form/measure.tsx'
 import { Told } from '../../form/told.tsx'
-import { patternJobs } from './pattern-jobs.ts'
-
-/** Px of a cutting, drawn at true size. */
-const WIDE = 214
-const HIGH = 99
+import { cuttings } from './cuttings.ts'
 
 /** Patterns kept as steps, each with a true cutting; pressed, the route is planned anew for it. */
 export function PatternPictures() {
@@ -69,49 +55,23 @@ interface PatternProps {
 
 function Pattern({ name, shows, chosen, busy, choose }: PatternProps) {
   const words = useWords()
-  const job = patternJobs.get(name)
+  const cutting = cuttings[name]
   return (
     <li>
       <button type="button" aria-pressed={chosen} aria-busy={busy} onClick={choose}>
-        {job && <CuttingPicture name={name} job={job} />}
+        {cutting && (
+          <img
+            src={cutting.url}
+            width={cutting.width / 2}
+            height={cutting.height / 2}
+            loading="lazy"
+            decoding="async"
+            alt=""
+          />
+        )}
         <span className="pattern-name">{capital(words.piece.patternCalled(name))}</span>
         <span className="note soft">{busy ? words.piece.planning : <Told text={shows} />}</span>
       </button>
     </li>
-  )
-}
-
-/** Cuttings drawn already: a pattern's own job never changes. */
-const drawn = new Map<string, Painted>()
-
-function CuttingPicture({ name, job }: { readonly name: string; readonly job: Written }) {
-  const canvas = useRef<HTMLCanvasElement>(null)
-  const [painted, setPainted] = useState(() => drawn.get(name))
-  const dense = Math.min(2, window.devicePixelRatio)
-  useEffect(() => {
-    if (painted) return
-    paintCutting({
-      job,
-      side: 'front',
-      ppmm: (TRUE / 1000) * dense,
-      cutting: { length: WIDE / TRUE, width: HIGH / TRUE },
-      onPainted: (picture) => {
-        if (!picture) return
-        drawn.set(name, picture)
-        setPainted(picture)
-      },
-    })
-  }, [name, job, painted, dense])
-  useEffect(() => {
-    const ink = canvas.current?.getContext('2d')
-    if (painted && ink) ink.putImageData(new ImageData(painted.rgba, painted.width), 0, 0)
-  }, [painted])
-  return (
-    <canvas
-      ref={canvas}
-      width={painted?.width ?? WIDE}
-      height={painted?.height ?? HIGH}
-      aria-hidden="true"
-    />
   )
 }

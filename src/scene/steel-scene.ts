@@ -133,6 +133,11 @@ export class SteelScene {
     return true
   }
 
+  /** Gives the metal laid other weights; drawn again, nothing of it is traced anew. */
+  weigh(weights: Metal['weights']): void {
+    if (this.origin && this.give(this.origin, weights)) this.weights = weights
+  }
+
   private async makePattern(origin: Origin, weights: Metal['weights']): Promise<PatternPrograms> {
     const shader = patternShader(origin, {
       name: 'steel',

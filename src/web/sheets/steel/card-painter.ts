@@ -7,6 +7,12 @@ const MOST_PIXELS = 4e6
 /** A frame should take no longer than this while the hand moves, ms. */
 const FRAME = 40
 
+/** Weights that a picture shows, by their places. */
+const SHOWN: Readonly<Record<Wanted['mode'], readonly number[]>> = {
+  ...{ etched: [0, 1], plain: [0, 1], thickness: [], strain: [] },
+  ...{ carbon: [2], hardness: [3], bar: [] },
+}
+
 /** Pictures by the graphics card. */
 export class CardPainter implements StagePainter {
   readonly by = 'card'
@@ -52,8 +58,25 @@ export class CardPainter implements StagePainter {
     if (!this.facets) throw new Error('no surface was laid')
     const { low, high, origin } = steel
     await this.scene.lay({ facets: this.facets, box: { low, high }, origin, weights })
+    this.weights = this.drawn = weights
     // What was drawn meanwhile was drawn of other metal.
     this.before = undefined
+  }
+  weigh(weights: Weights): boolean {
+    const same = (i: number) => JSON.stringify(weights[i]) === JSON.stringify(this.drawn[i])
+    this.weights = weights
+    if (SHOWN[this.mode].every(same)) return false
+    this.giveWeights()
+    return true
+  }
+  private weights: Weights = []
+  /** The weights the card has, and what it shows of them. */
+  private drawn: Weights = []
+  private mode: Wanted['mode'] = 'etched'
+
+  private giveWeights(): void {
+    this.scene.weigh(this.weights)
+    this.drawn = this.weights
   }
 
   async prepare(mode: Wanted['mode']): Promise<void> {
@@ -94,6 +117,8 @@ export class CardPainter implements StagePainter {
     const sharpness = sharp * (moving ? this.share : 1)
     const size = [width, height].map((side) => Math.max(1, Math.round(side * sharpness)))
     const { ground, cut, mode } = wanted
+    if (mode !== this.mode) this.giveWeights()
+    this.mode = mode
     // Light and finish alone leave geometry and pattern as they are.
     const now = JSON.stringify([camera, ground, cut, mode, size, this.stretching])
     const shot = { ...wanted, camera: { ...camera, pixel: camera.pixel / sharpness } }

@@ -30,6 +30,11 @@ export class EnginePainter implements StagePainter {
     return Promise.resolve()
   }
 
+  weigh(): boolean {
+    // Brightness comes with the steel.
+    return false
+  }
+
   prepare(): Promise<void> {
     return Promise.resolve()
   }

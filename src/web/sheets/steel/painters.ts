@@ -25,6 +25,8 @@ export interface StagePainter {
   /** Whether sections and overlays can be drawn. */
   readonly whole: boolean
   lay(steel: LaidSteel, weights: Weights): Promise<void>
+  /** Other weights of the metal laid; whether the picture that stands is another with them. */
+  weigh(weights: Weights): boolean
   /** Makes ready what a mode needs. */
   prepare(mode: Mode): Promise<void>
   /** css px; `moving` while the hand moves: quick before exact. */

@@ -33,6 +33,7 @@ const KEY = 24
 /** The metal, to be turned, shifted, brought near and lit by hand, by keys or by two fingers. */
 export function Stage(props: StageProps) {
   const { steel, weights, wanted, insist } = props
+  const hasWeights = weights.length > 0
   const words = useWords()
   const place = useRef<HTMLDivElement>(null)
   const latest = useRef(props)
@@ -66,12 +67,12 @@ export function Stage(props: StageProps) {
     due.current = true
     if (painter) painter.canvas.dataset.drawn = 'no'
     frames.current.drawn = requestAnimationFrame(() => draw(moving))
-    if (!moving) return
-    frames.current.timer = setTimeout(() => {
-      // On a slow card the frame may not have come yet: the quick picture must not follow the full one.
-      cancelAnimationFrame(frames.current.drawn)
-      draw(false)
-    }, SETTLED)
+    if (moving) frames.current.timer = setTimeout(settle, SETTLED)
+  }
+  const settle = () => {
+    // On a slow card the frame may not have come yet: the quick picture must not follow the full one.
+    cancelAnimationFrame(frames.current.drawn)
+    draw(false)
   }
   const soon = useRef(drawSoon)
   soon.current = drawSoon
@@ -120,7 +121,7 @@ export function Stage(props: StageProps) {
   }, [insist, refused])
 
   useEffect(() => {
-    if (!painter || !steel || weights.length === 0) return
+    if (!painter || !steel || !hasWeights) return
     // Laid for the other kind of painter: what is asked for comes next.
     if (!(painter.by === 'card' ? steel.facets : steel.mesh)) return
     let stale = false
@@ -128,11 +129,12 @@ export function Stage(props: StageProps) {
     ready.current = false
     painter.canvas.dataset.drawn = 'no'
     painter
-      .lay(steel, weights)
+      .lay(steel, latest.current.weights)
       .then(() => painter.prepare(latest.current.wanted.mode))
       .then(() => {
         if (stale) return
         ready.current = true
+        painter.weigh(latest.current.weights)
         latest.current.onLaid(steel)
         camera.setBox(steel)
         soon.current(false)
@@ -141,7 +143,12 @@ export function Stage(props: StageProps) {
     return () => {
       stale = true
     }
-  }, [painter, steel, weights, camera])
+  }, [painter, steel, hasWeights, camera])
+
+  useEffect(() => {
+    // What the heats leave is known later than the metal; a picture that shows nothing of it stands as it is.
+    if (painter && ready.current && painter.weigh(weights)) soon.current(false)
+  }, [painter, weights])
 
   const { mode } = wanted
   useEffect(() => {

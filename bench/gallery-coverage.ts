@@ -17,8 +17,9 @@ import { type Looking, presets } from '../scripts/gallery/presets.ts'
 const COUNTS = [45, 300, 1_500, 10_000]
 /** Layers a pixel aimed at: resolved, borderline, unresolved. */
 const FINENESS = [0.25, 2, 16]
-/** Crops along and down a face, and pixels a side of each, besides a rim of one. */
+/** Crops along and down a face, more along where it has no room for so many down, or the other way round. */
 const CROPS = 3
+/** Pixels a side of each, besides a rim of one. */
 const SIDE = 8
 /** Pixels are no larger, m, nor an eighth of a face's narrow side: nobody draws a face coarser. */
 const LARGEST = 5e-4
@@ -113,13 +114,19 @@ function windowOf({ pattern, looking }: Face, pixel: number): FaceView {
   return crop(view, { left, top: 0, width, height: view.height })
 }
 
-/** Small crops spread over a face; fewer pixels where the face has no more. */
+/**
+ * Small crops spread over a face, none over another: the same pixels counted twice would make the mean look surer than
+ * it is. Fewer crops, or fewer pixels, where the face has no more.
+ */
 function cropsOf(face: Face, pixel: number): FaceView[] {
   const whole = windowOf(face, pixel)
   const [width, height] = [whole.width, whole.height].map((n) => Math.min(n, SIDE))
-  const places = Array.from({ length: CROPS }, (_, i) => (i + 0.5) / CROPS)
-  return places.flatMap((y) =>
-    places.map((x) =>
+  const [most, deepest] = [whole.width, whole.height].map((n) => Math.max(1, Math.floor(n / SIDE)))
+  const along = Math.min(most, Math.ceil(CROPS ** 2 / Math.min(CROPS, deepest)))
+  const down = Math.min(deepest, Math.ceil(CROPS ** 2 / along))
+  const places = (count: number) => Array.from({ length: count }, (_, i) => (i + 0.5) / count)
+  return places(down).flatMap((y) =>
+    places(along).map((x) =>
       crop(whole, {
         left: Math.floor((whole.width - width) * x) - 1,
         top: Math.floor((whole.height - height) * y) - 1,

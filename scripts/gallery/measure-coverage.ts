@@ -23,7 +23,8 @@ type Sampled = Float64Array
  * Compares crops of a face with two independent sets of 32 × 32 points a pixel, in double precision, each point at
  * random in its own square. Errors are measured against both at once (the mean product of the two differences), so that
  * the points' own error, independent in the two, falls out. A crop's outermost pixels are drawn and not compared: what
- * lies beyond is not known there.
+ * lies beyond is not known there. Each crop has points of its own: where a pattern runs alike through all of them (sheets
+ * that lie along the rows), the same points would be off the same way in each, and their error be taken for a bias.
  */
 export function coverageErrors(
   crops: readonly FaceView[],
@@ -33,10 +34,10 @@ export function coverageErrors(
   const [ours, a, b, eight]: [number[], number[], number[], number[]] = [[], [], [], []]
   const biases: number[] = []
   let [metal, split] = [0, 0]
-  for (const view of crops) {
+  for (const [place, view] of crops.entries()) {
     const map = drawFaceNow(view, origin, { weights: [light] })
     const inner = crop(view, { left: 1, top: 1, width: view.width - 2, height: view.height - 2 })
-    const [one, two] = [1, 2].map((seed) => sample(inner, origin, light, 32, seed))
+    const [one, two] = [1, 2].map((set) => sample(inner, origin, light, 32, 2 * place + set))
     const regular = sample(inner, origin, light, 8)
     const { alpha } = rasterise(inner, 0, inner.height)
     let [sum, count] = [0, 0]

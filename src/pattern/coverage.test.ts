@@ -46,6 +46,41 @@ describe('what joints leave of a pile', () => {
   })
 })
 
+describe('a pixel that joints run through, along its rows', () => {
+  it('is the share that is left between them, to a hundredth', () => {
+    const [height, grind, pieces] = [0.01, 0.0013, 7]
+    const two = ['dark', 'bright'].map((steel) => ({ steel, thickness: height / 2 }))
+    const bar = moved(stack('main', two), [restack({ pieces, length: 0.1, height, grind })])
+    // Upward from the lower face: outer faces are not ground.
+    const edges = [0]
+    for (let k = 0; k < pieces; k++) {
+      const [low, high] = [k > 0 ? grind : 0, k < pieces - 1 ? grind : 0]
+      edges.push(edges.at(-1)! + height / 2 - low, edges.at(-1)! + height - low - high)
+    }
+    const whole = edges.at(-1)!
+    const brightBelow = (z: number) =>
+      edges.reduce((sum, from, i) => {
+        const to = edges[i + 1] ?? from
+        return i % 2 ? sum + Math.max(0, Math.min(z, to) - from) : sum
+      }, 0)
+    const size = { length: 0.004, width: 0.02, height: whole }
+    let most = 0
+    for (const ppmm of [0.31, 0.37, 0.43]) {
+      const view = sectionOfBar(size, { axis: 'x', at: 0.002 }, { ppmm })
+      const tracer = traceOrigin(bar, { precision: 'f64', weights: [weights] })
+      const { means, alpha } = drawBand(view, tracer, 0, view.height, { fine: 4 })
+      for (let row = 0; row < view.height; row++) {
+        const at = row * view.width + (view.width >> 1)
+        if (alpha[at]! < 255) continue
+        const low = (view.height - 1 - row) * view.pixel
+        const share = (brightBelow(low + view.pixel) - brightBelow(low)) / view.pixel
+        most = Math.max(most, Math.abs(means[0]![at]! / 65535 - share))
+      }
+    }
+    expect(most).toBeLessThan(0.01)
+  })
+})
+
 describe('a face', () => {
   it('is the same however it is cut in bands', () => {
     // Joints run along the rows: whichever row is a band's last, its neighbour below is looked at.

@@ -1,10 +1,11 @@
 import type { BandSurface, FaceView, PartFacets } from '#view'
-import { DOWN, LEFT, OF_PART, RIGHT, SMOOTH, UNEVEN, UP } from './straightness.ts'
+import { BREAK, DOWN, LEFT, OF_PART, RIGHT, SMOOTH, UNEVEN, UP } from './straightness.ts'
 import type { PixelRow, Straightness } from './straightness.ts'
-import { NOTHING, type Tracer } from './tracer.ts'
+import { NOTHING, type Traced, type Tracer } from './tracer.ts'
 
-/** Parts a side into which a part is split in which the pattern is not smooth either. */
+/** A part in which the pattern is not smooth either is taken in so many a side, or in as many strips along a break. */
 const FINER = 4
+const AGAIN = FINER ** 2
 
 /** Pixels taken in parts, and parts in parts again; of pixel k of those drawn last. */
 export class Parts {
@@ -19,12 +20,20 @@ export class Parts {
   private readonly ring: PixelRow
   private readonly skins: Float32Array
   private readonly marks: Uint8Array[]
+  /** Parts to be split, by number: row by row through all pixels; parts at a rim, four times that and the side. */
+  private readonly again: Int32Array
+  private readonly rims: Int32Array
   private readonly view: FaceView
   private readonly tracer: Tracer
   private readonly surface: BandSurface
   private readonly top: number
   private readonly fine: number
   private readonly straightness: Straightness
+  private readonly part: number
+  private readonly grids: Grids
+  /** The surface about a pixel or a part, as a plane: its height at the pixel's lower left corner, and its slopes. */
+  private readonly plane = { out: 0, right: 0, up: 0 }
+  private pixels: readonly number[] = []
   private facets: PartFacets | undefined
   private first = 0
 
@@ -42,6 +51,8 @@ export class Parts {
     this.top = top
     this.fine = fine
     this.straightness = straightness
+    this.part = view.pixel / fine
+    this.grids = gridsOf(view.pixel, fine)
     this.most = Math.max(1, Math.floor(tracer.tile / fine ** 2))
     const double = () => new Float64Array(this.most)
     this.metal = double()
@@ -65,6 +76,8 @@ export class Parts {
     this.ring = row(tracer.tile)
     this.skins = new Float32Array(width * fine)
     this.marks = this.rows.map(() => new Uint8Array(width))
+    this.again = new Int32Array(width * fine)
+    this.rims = new Int32Array(width * SIDES.length)
   }
 
   /**
@@ -77,7 +90,8 @@ export class Parts {
     facets: PartFacets | undefined,
     first: number,
   ): void {
-    const { fine, rows, marks, skins, tracer } = this
+    const { fine, rows, marks, skins, tracer, grids } = this
+    this.pixels = pixels
     this.facets = facets
     this.first = first
     const width = pixels.length * fine
@@ -85,121 +99,116 @@ export class Parts {
     this.seam.fill(0)
     this.stack.fill(NOTHING)
     for (const mean of this.means) mean.fill(0)
-    const part = this.view.pixel / fine
     // Laid out as rows of parts, as wide as all pixels together, the highest first.
-    pixels.forEach((at, k) => {
-      if (!facets) this.fill(this.planeOf(at), at, 0, 0, part, fine, k * fine, width)
-      else
+    for (let k = 0; k < pixels.length; k++)
+      if (!facets) {
+        this.lieOn(k, 0, 0)
+        this.fill(k, 0, fine - 1, grids.pixel, k * fine, width)
+      } else
         for (let j = 0; j < fine; j++)
           for (let i = 0; i < fine; i++) {
-            const plane = this.planeOf(at, k, i, j)
-            this.fill(
-              plane,
-              at,
-              i * part,
-              (fine - 1 - j) * part,
-              part,
-              1,
-              j * width + k * fine + i,
-              1,
-            )
+            this.lieOn(k, i, j)
+            this.fill(k, i, j, grids.part, j * width + k * fine + i)
           }
-    })
     tracer.run(width * fine)
-    const { found } = tracer
     rows.forEach((row, j) => {
-      const [from, to] = [j * width, (j + 1) * width]
-      row.layer.set(found.layer.subarray(from, to), 1)
-      row.alongU.set(found.alongU.subarray(from, to), 1)
-      row.alongV.set(found.alongV.subarray(from, to), 1)
-      row.stack.set(found.stack.subarray(from, to))
-      row.means.forEach((mean, n) => mean.set(found.means[n]!.subarray(from, to)))
+      read(tracer.found, j * width, width, row)
       row.to = width
       marks[j]!.fill(0)
     })
-    if (tracer.seams) skins.set(found.seam.subarray(0, width * fine))
+    if (tracer.seams) skins.set(tracer.found.seam.subarray(0, width * fine))
     rows.forEach((row, j) => {
       const above = Math.max(0, j - 1)
       const both = { row: marks[j]!, above: marks[above]! }
       this.straightness.mark(row, j > 0 ? rows[above] : undefined, both, OF_PART, fine)
     })
-    this.markRims(pixels, of)
-    this.gather(pixels, width)
+    this.markRims(of, width)
+    this.gather(width)
   }
 
   /** Where the pattern breaks off towards a neighbour, outermost parts are compared with what lies next to them there. */
-  private markRims(pixels: readonly number[], of: Uint8Array): void {
-    const { fine, tracer, marks, rows, ring, straightness } = this
-    const part = this.view.pixel / fine
-    const rims = pixels.flatMap((at, k) => this.rimsOf(of[at]!, at, k))
-    for (let first = 0; first < rims.length; first += tracer.tile) {
-      const now = rims.slice(first, first + tracer.tile)
-      now.forEach(({ k, at, i, j, besides, above }, n) => {
-        const [right, up] = [(i + besides) * part, (fine - 1 - j + above) * part]
-        this.fill(this.planeOf(at, k, i, j), at, right, up, part, 1, n, 1)
-      })
-      tracer.run(now.length)
-      const { found } = tracer
-      ring.layer.set(found.layer.subarray(0, now.length), 1)
-      ring.alongU.set(found.alongU.subarray(0, now.length), 1)
-      ring.alongV.set(found.alongV.subarray(0, now.length), 1)
-      ring.stack.set(found.stack.subarray(0, now.length))
-      ring.means.forEach((mean, m) => mean.set(found.means[m]!.subarray(0, now.length)))
-      now.forEach(({ k, i, j, besides, above }, n) => {
-        const c = k * fine + i
+  private markRims(of: Uint8Array, width: number): void {
+    const { fine, tracer, marks, rows, rims, ring, straightness, grids } = this
+    const count = this.findRims(of, width)
+    for (let first = 0; first < count; first += tracer.tile) {
+      const now = Math.min(tracer.tile, count - first)
+      for (let n = 0; n < now; n++) {
+        const rim = rims[first + n]!
+        const { besides, below } = SIDES[rim & 3]!
+        const j = Math.floor((rim >> 2) / width)
+        const c = (rim >> 2) - j * width
+        const k = Math.floor(c / fine)
+        this.lieOn(k, c - k * fine, j)
+        this.fill(k, c - k * fine + besides, j + below, grids.part, n)
+      }
+      tracer.run(now)
+      read(tracer.found, 0, now, ring)
+      for (let n = 0; n < now; n++) {
+        const rim = rims[first + n]!
+        const { mark, besides, below } = SIDES[rim & 3]!
+        const j = Math.floor((rim >> 2) / width)
+        const c = (rim >> 2) - j * width
         const across = besides !== 0
         const broken =
-          besides + above < 0
+          besides - below < 0
             ? straightness.breakOf(rows[j]!, c, ring, n, across, OF_PART)
             : straightness.breakOf(ring, n, rows[j]!, c, across, OF_PART)
-        if (broken !== SMOOTH) marks[j]![c]! |= UNEVEN
-      })
+        if (broken !== SMOOTH) marks[j]![c]! |= broken === BREAK ? UNEVEN | mark : UNEVEN
+      }
     }
   }
 
-  /** Outermost parts of a pixel to be compared with what lies beyond. */
-  private rimsOf(sides: number, at: number, k: number): Rim[] {
-    const last = this.fine - 1
-    const rims: Rim[] = []
-    const add = (j: number, i: number, besides: number, above: number) =>
-      rims.push({ k, at, i, j, besides, above })
-    if (sides > UNEVEN)
-      for (let n = 0; n <= last; n++) {
-        if (sides & LEFT) add(n, 0, -1, 0)
-        if (sides & RIGHT) add(n, last, 1, 0)
-        if (sides & UP) add(0, n, 0, 1)
-        if (sides & DOWN) add(last, n, 0, -1)
-      }
-    return rims
+  /** Lists the outermost parts to be compared with what lies beyond. */
+  private findRims(of: Uint8Array, width: number): number {
+    const { fine, rims, pixels } = this
+    const last = fine - 1
+    let count = 0
+    for (let k = 0; k < pixels.length; k++) {
+      const marked = of[pixels[k]!]!
+      if (marked <= UNEVEN) continue
+      SIDES.forEach(({ mark, besides, below }, side) => {
+        if (!(marked & mark)) return
+        for (let n = 0; n < fine; n++) {
+          const i = besides === 0 ? n : besides < 0 ? 0 : last
+          const j = below === 0 ? n : below < 0 ? 0 : last
+          rims[count++] = (j * width + k * fine + i) * 4 + side
+        }
+      })
+    }
+    return count
   }
 
   /** Adds up the parts: smooth ones as they are, the others by their own parts. */
-  private gather(pixels: readonly number[], width: number): void {
-    const { fine, rows, marks, skins } = this
+  private gather(width: number): void {
+    const { fine, rows, marks, skins, again, tracer, grids } = this
     const share = 1 / fine ** 2
-    const again: Again[] = []
+    let count = 0
     rows.forEach((row, j) => {
       for (let c = 0; c < width; c++) {
-        const k = Math.floor(c / fine)
-        if (marks[j]![c]) again.push({ k, at: pixels[k]!, i: c - k * fine, j })
-        else this.add(k, share, row.stack[c]!, row.means, c, skins[j * width + c]!)
+        if (marks[j]![c]) again[count++] = j * width + c
+        else
+          this.add(Math.floor(c / fine), share, row.stack[c]!, row.means, c, skins[j * width + c]!)
       }
     })
-    const each = FINER ** 2
-    const most = Math.floor(this.tracer.tile / each)
-    const part = this.view.pixel / fine
-    const { found } = this.tracer
-    for (let first = 0; first < again.length; first += most) {
-      const now = again.slice(first, first + most)
-      now.forEach(({ k, at, i, j }, n) => {
-        const [plane, right, up] = [this.planeOf(at, k, i, j), i * part, (fine - 1 - j) * part]
-        this.fill(plane, at, right, up, part / FINER, FINER, n * each, FINER)
-      })
-      this.tracer.run(now.length * each)
-      now.forEach(({ k }, n) => {
-        for (let p = n * each; p < (n + 1) * each; p++)
-          this.add(k, share / each, found.stack[p]!, found.means, p, found.seam[p]!)
-      })
+    const most = Math.floor(tracer.tile / AGAIN)
+    const { found } = tracer
+    for (let first = 0; first < count; first += most) {
+      const now = Math.min(most, count - first)
+      for (let n = 0; n < now; n++) {
+        const j = Math.floor(again[first + n]! / width)
+        const c = again[first + n]! - j * width
+        const k = Math.floor(c / fine)
+        this.lieOn(k, c - k * fine, j)
+        const { alongU, alongV } = rows[j]!
+        const way = wayOf(marks[j]![c]!, alongU[c + 1]!, alongV[c + 1]!)
+        this.fill(k, c - k * fine, j, grids[way], n * AGAIN)
+      }
+      tracer.run(now * AGAIN)
+      for (let n = 0; n < now; n++) {
+        const k = Math.floor((again[first + n]! % width) / fine)
+        for (let p = n * AGAIN; p < (n + 1) * AGAIN; p++)
+          this.add(k, share / AGAIN, found.stack[p]!, found.means, p, found.seam[p]!)
+      }
     }
   }
 
@@ -218,82 +227,120 @@ export class Parts {
     for (let n = 0; n < means.length; n++) this.means[n]![k]! += share * means[n]![at]!
   }
 
-  /** The surface under part (i, j) of pixel k, or under the whole pixel, as a plane: its height at the pixel's corner. */
-  private planeOf(at: number, k = 0, i = 0, j = 0): Plane {
-    const { facets: parts, surface, fine, view } = this
+  /** Takes the plane of the facet under part (i, j from the top) of pixel k: of its own, or of the whole pixel. */
+  private lieOn(k: number, i: number, j: number): void {
+    const { facets: parts, surface, fine, plane, part, view } = this
     const whole = surface.facets
-    const { pixel } = view
-    if (!whole) return FLAT
+    if (!whole) return
     const n = ((this.first + k) * fine + j) * fine + i
     if (parts && parts.out[n]! > -Infinity) {
-      const [right, up] = [parts.slopeRight[n]!, parts.slopeUp[n]!]
-      const corner = ((i + 0.5) * right + (fine - j - 0.5) * up) * (pixel / fine)
-      return { out: parts.out[n]! - corner, right, up }
+      plane.right = parts.slopeRight[n]!
+      plane.up = parts.slopeUp[n]!
+      plane.out = parts.out[n]! - ((i + 0.5) * plane.right + (fine - j - 0.5) * plane.up) * part
+      return
     }
-    const [right, up] = [whole.slopeRight[at]!, whole.slopeUp[at]!]
-    return { out: whole.out[at]! - (right + up) * (pixel / 2), right, up }
+    const at = this.pixels[k]!
+    plane.right = whole.slopeRight[at]!
+    plane.up = whole.slopeUp[at]!
+    plane.out = whole.out[at]! - (plane.right + plane.up) * (view.pixel / 2)
   }
 
   /**
-   * Points and footprints of `count` × `count` squares of side `part`, from so far right of and above a pixel's lower
-   * left corner: rows of them, the highest first, `stride` apart in the tracer's input from `to` on.
+   * Points and footprints of a grid whose lower left corner is that of part (i, j) of pixel k, on the plane last taken:
+   * rows of them, the highest first, `stride` apart in the tracer's input from `to` on.
    */
   private fill(
-    plane: Plane,
-    at: number,
-    right: number,
-    up: number,
-    part: number,
-    count: number,
+    k: number,
+    i: number,
+    j: number,
+    { columns, rows, wide, high }: Grid,
     to: number,
-    stride: number,
+    stride = columns,
   ): void {
-    const { view, tracer } = this
-    const { frame, pixel, width } = view
+    const { view, tracer, fine, plane, part } = this
+    const { frame, pixel, width, height } = view
+    const at = this.pixels[k]!
     const row = Math.floor(at / width)
+    const [right, up] = [i * part, (fine - 1 - j) * part]
     const across = (at - row * width) * pixel + right
-    const upward = (view.height - (this.top + row) - 1) * pixel + up
+    const upward = (height - (this.top + row) - 1) * pixel + up
     // Its height at the first corner.
     const out = plane.out + right * plane.right + up * plane.up
-    for (let k = 0; k < 3; k++) {
-      const n = frame.out[k]!
-      const stepR = part * (frame.right[k]! + n * plane.right)
-      const stepU = part * (frame.up[k]! + n * plane.up)
-      const start = frame.origin[k]! + across * frame.right[k]! + upward * frame.up[k]! + n * out
-      const place = tracer.input(k)
-      const du = tracer.input(3 + k)
-      const dv = tracer.input(6 + k)
-      for (let j = 0; j < count; j++) {
-        const line = start + (count - j - 0.5) * stepU
-        const first = to + j * stride
-        for (let i = 0; i < count; i++) {
-          place[first + i] = line + (i + 0.5) * stepR
-          du[first + i] = stepR
-          dv[first + i] = stepU
+    for (let axis = 0; axis < 3; axis++) {
+      const [r, u, n] = [frame.right[axis]!, frame.up[axis]!, frame.out[axis]!]
+      const stepR = wide * (r + n * plane.right)
+      const stepU = high * (u + n * plane.up)
+      const start = frame.origin[axis]! + across * r + upward * u + n * out
+      const place = tracer.input(axis)
+      const du = tracer.input(3 + axis)
+      const dv = tracer.input(6 + axis)
+      for (let y = 0; y < rows; y++) {
+        const line = start + (rows - y - 0.5) * stepU
+        const from = to + y * stride
+        for (let x = 0; x < columns; x++) {
+          place[from + x] = line + (x + 0.5) * stepR
+          du[from + x] = stepR
+          dv[from + x] = stepU
         }
       }
     }
   }
 }
 
-/** A part to be split: of the k-th pixel, number `at` in the band, column i and row j from the top. */
-interface Again {
-  readonly k: number
-  readonly at: number
-  readonly i: number
-  readonly j: number
+/** The sides of a part, and the steps from it to the part beyond. */
+const SIDES = [
+  { mark: LEFT, besides: -1, below: 0 },
+  { mark: RIGHT, besides: 1, below: 0 },
+  { mark: UP, besides: 0, below: -1 },
+  { mark: DOWN, besides: 0, below: 1 },
+] as const
+
+/** Rectangles side by side, m. */
+interface Grid {
+  readonly columns: number
+  readonly rows: number
+  readonly wide: number
+  readonly high: number
+}
+type Grids = Readonly<Record<'pixel' | 'part' | 'squares' | 'lying' | 'standing', Grid>>
+
+function gridsOf(pixel: number, fine: number): Grids {
+  const grid = (side: number, columns: number, rows: number): Grid => ({
+    columns,
+    rows,
+    wide: side / columns,
+    high: side / rows,
+  })
+  const part = pixel / fine
+  return {
+    pixel: grid(pixel, fine, fine),
+    part: grid(part, 1, 1),
+    squares: grid(part, FINER, FINER),
+    lying: grid(part, 1, AGAIN),
+    standing: grid(part, AGAIN, 1),
+  }
 }
 
-/** An outermost part, and on which side of it the next pixel lies. */
-interface Rim extends Again {
-  readonly besides: number
-  readonly above: number
+/**
+ * How a part is taken in parts again. Each of those is all of the metal under its middle, so that a break is met to half
+ * of one: where it runs along the part, or the sheets do and it with them, strips along it meet it four times as near
+ * as squares, wherever it cuts the two sides. Squares met joints along the rows a hundredth of a pixel off, the same
+ * way in all of a row, and read a sixteenth of a pixel beyond a joint what had been ground off there.
+ */
+function wayOf(marks: number, u: number, v: number): 'squares' | 'lying' | 'standing' {
+  const [beside, above] = [marks & (LEFT | RIGHT), marks & (UP | DOWN)]
+  if (!beside && !above) return 'squares'
+  if (!beside || (above && Math.abs(v) > FINER * Math.abs(u))) return 'lying'
+  if (!above || Math.abs(u) > FINER * Math.abs(v)) return 'standing'
+  return 'squares'
 }
 
-/** A surface about a pixel: its height at the pixel's lower left corner, and its slopes. */
-interface Plane {
-  readonly out: number
-  readonly right: number
-  readonly up: number
+/** Copies what was found from place `from` on to the start of a row. */
+function read(found: Traced, from: number, count: number, to: PixelRow): void {
+  const end = from + count
+  to.layer.set(found.layer.subarray(from, end), 1)
+  to.alongU.set(found.alongU.subarray(from, end), 1)
+  to.alongV.set(found.alongV.subarray(from, end), 1)
+  to.stack.set(found.stack.subarray(from, end))
+  to.means.forEach((mean, n) => mean.set(found.means[n]!.subarray(from, end)))
 }
-const FLAT: Plane = { out: 0, right: 0, up: 0 }

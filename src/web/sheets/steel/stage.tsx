@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react'
+import { useEffect, useLayoutEffect, useRef, useState } from 'react'
 import { type LaidSteel, useWords } from '#desk'
 import { EnginePainter } from './engine-painter.ts'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
@@ -76,6 +76,13 @@ export function Stage(props: StageProps) {
   }
   const soon = useRef(drawSoon)
   soon.current = drawSoon
+  const drawAtOnce = () => {
+    clearTimeout(frames.current.timer)
+    if (painter) painter.canvas.dataset.drawn = 'no'
+    settle()
+  }
+  const atOnce = useRef(drawAtOnce)
+  atOnce.current = drawAtOnce
 
   useEffect(() => {
     const holder = place.current
@@ -120,7 +127,8 @@ export function Stage(props: StageProps) {
     }
   }, [insist, refused])
 
-  useEffect(() => {
+  // With the page's own change, not a frame after it.
+  useLayoutEffect(() => {
     if (!painter || !steel || !hasWeights) return
     // Laid for the other kind of painter: what is asked for comes next.
     if (!(painter.by === 'card' ? steel.facets : steel.mesh)) return
@@ -136,8 +144,9 @@ export function Stage(props: StageProps) {
         ready.current = true
         painter.weigh(latest.current.weights)
         latest.current.onLaid(steel)
-        camera.setBox(steel)
-        soon.current(false)
+        // Metal of another size is first seen on its way there, in the next frame.
+        if (camera.setBox(steel)) soon.current(false)
+        else atOnce.current()
       })
       .catch(() => setRefused(painter.by === 'card'))
     return () => {
@@ -165,6 +174,10 @@ export function Stage(props: StageProps) {
   }, [mode, painter])
 
   useEffect(() => soon.current(false), [wanted, painter])
+
+  useEffect(() => {
+    camera.setCut(wanted.cut, matchMedia('(prefers-reduced-motion: reduce)').matches)
+  }, [wanted.cut, camera])
 
   useEffect(() => {
     const holder = place.current

@@ -239,7 +239,8 @@ export function SteelPage() {
             disabled={whole ? [] : ['x', 'y', 'z']}
             onChoose={(axis) => {
               setCut((had) => ({ ...had, axis }))
-              if (axis !== 'none') camera.current?.showCut(AXES[axis], still())
+              if (axis === 'none') camera.current?.hideCut(still())
+              else camera.current?.showCut(AXES[axis], still())
             }}
           />
         </div>

@@ -1,4 +1,4 @@
-import { printQuantity } from '#units'
+import { printAsRead } from '#units'
 
 /** Which units the card is written in. */
 export type CardUnits = 'metric' | 'inch' | 'both'
@@ -51,9 +51,7 @@ function metricSay(): Say {
     size: ({ length, width, height }) => `${mm(width)} × ${mm(height)} × ${mm(length)} mm`,
     block: ({ length, width, height }) => `${mm(length)} × ${mm(width)} × ${mm(height)} mm`,
     mass: (kg) =>
-      kg >= 9.9995
-        ? `${kg.toFixed(2)} kg`
-        : `${spaced((kg * 1000).toFixed(kg < 0.0995 ? 1 : 0))} g`,
+      kg >= 9.9995 ? `${kg.toFixed(2)} kg` : `${(kg * 1000).toFixed(kg < 0.0995 ? 1 : 0)} g`,
     temperature: (K) => `${Math.round(K - 273.15)} °C`,
     force: (N) => `${plain(N / 1e3)} kN`,
     lines: (perMetre) => `${(perMetre / 1000).toFixed(2)} per mm`,
@@ -61,50 +59,21 @@ function metricSay(): Say {
   }
 }
 
-/** A fraction further than this from the length is no name for it: 0.065 in sheet is not 1/16. */
-const FRACTION_WITHIN = 0.01
-
-/** To the nearest 1/64 in; thin things, which no 64th meets, in thousandths. */
-function inchLength(m: number): string {
-  const fraction = Math.round((m / 0.0254) * 64) * (0.0254 / 64)
-  const how =
-    Math.abs(fraction - m) <= FRACTION_WITHIN * m
-      ? { nearest: 64 as const }
-      : { unit: 'in', digits: 3 }
-  return printQuantity(m, 'length', how).replace(/ in$/, '')
-}
-
-/** Nobody reads a fire to a degree Fahrenheit. */
-function fahrenheit(K: number): number {
-  return Math.round((((K - 273.15) * 9) / 5 + 32) / 5) * 5
-}
-
 function inchSay(): Say {
-  const inch = inchLength
+  const inch = (m: number) => printAsRead(m, 'length', 'inch').replace(/ in$/, '')
   return {
     length: (m) => `${inch(m)} in`,
     size: ({ length, width, height }) => `${inch(width)} × ${inch(height)} × ${inch(length)} in`,
     block: ({ length, width, height }) => `${inch(length)} × ${inch(width)} × ${inch(height)} in`,
-    mass: inchMass,
-    temperature: (K) => `${fahrenheit(K)} °F`,
+    mass: (kg) => printAsRead(kg, 'mass', 'inch'),
+    temperature: (K) => printAsRead(K, 'temperature', 'inch'),
     force: (N) => `${plain(N / 8896.443)} ton`,
-    lines: (perMetre) => `${Math.round(perMetre * 0.0254)} per inch`,
+    lines: (perMetre) => printAsRead(perMetre, 'lines', 'inch'),
     units: 'inch',
   }
-}
-
-/** Pounds from one pound up, else ounces; three figures, and never finer than a hundredth of an ounce. */
-function inchMass(kg: number): string {
-  const [value, unit] = kg >= 0.45359237 ? [kg / 0.45359237, 'lb'] : [kg / 0.028349523125, 'oz']
-  return `${value.toFixed(value >= 99.95 ? 0 : value >= 9.995 ? 1 : 2)} ${unit}`
 }
 
 /** Two figures below a hundred, whole numbers above. */
 function plain(value: number): string {
   return value >= 99.5 ? String(Math.round(value)) : String(Number(value.toPrecision(2)))
-}
-
-/** A thin space between thousands. */
-function spaced(digits: string): string {
-  return digits.replace(/\B(?=(\d{3})+(?!\d))/g, '\u202f')
 }

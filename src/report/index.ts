@@ -4,6 +4,7 @@ export { problemText, problemsText } from './problems.ts'
 export { blowsOf, forceLine, ranged } from './force-line.ts'
 export { heatHistory } from './heat-history.ts'
 export { type CardStyle, routeCard } from './route-card.ts'
+export { retell } from './retell.ts'
 export { type CardUnits, type Say, sayIn } from './say.ts'
 export {
   type PlanningStyle,

@@ -45,6 +45,48 @@ describe('a sentence of the account in the units of the card', () => {
     expect(metric('0.00321 mm')).toBe('0.0032 mm')
   })
 
+  it('temperatures to the nearest five, as a fire is read', () => {
+    expect(retell('These steels weld at 1150 to 1252 °C; burnt at 811 °C.', sayIn('metric'))).toBe(
+      'These steels weld at 1150 to 1250 °C; burnt at 810 °C.',
+    )
+    expect(inInches('These steels weld at 1150 to 1252 °C')).toBe(
+      'These steels weld at 2100 to 2285 °F',
+    )
+    expect(inInches('900 °C or more')).toBe('1650 °F or more')
+    expect(inInches('stay 30 °C under it')).toBe('stay 54 °F under it')
+  })
+
+  it('two figures that differ stay apart', () => {
+    // 12.34 and 12.36 mm are 0.4858 and 0.4866 in, both nearest 31/64.
+    const short = 'The bar is 12.34 mm; 12.36 mm is wanted.'
+    expect(inInches(short)).toBe('The bar is 0.4858 in; 0.4866 in is wanted.')
+    expect(retell('It is 99.96 mm, outside 100 mm to 5 m.', sayIn('metric'))).toBe(
+      'It is 99.96 mm, outside 100 mm to 5 m.',
+    )
+  })
+
+  it('lines, forces, long bars and foils', () => {
+    // 0.6 per mm = 15.24 per inch, 250 kN = 28.1 US ton, 10 m = 32.8 ft, 20 µm = 0.00079 in.
+    expect(inInches('0.6 per mm; a press of 250 kN; 1 mm to 10 m; 20 µm of scale')).toBe(
+      '15 per inch; a press of 28 ton; 0.039 in to 32.8 ft; 0.00079 in of scale',
+    )
+  })
+
+  it('what was typed, or is a name, stays as it is', () => {
+    expect(inInches('"12 mm" of “bar 20 mm” and 19.05 mm')).toBe(
+      '"12 mm" of “bar 20 mm” and 3/4 in',
+    )
+  })
+
+  it('German sentences too', () => {
+    expect(inInches('Diese Stähle schweißen bei 1150 bis 1252 °C, 54 × 19.05 mm')).toBe(
+      'Diese Stähle schweißen bei 2100 bis 2285 °F, 2 1/8 × 3/4 in',
+    )
+    expect(inInches('mindestens 28 °C unter seinem Flammpunkt; 0.6 je mm')).toBe(
+      'mindestens 50 °F unter seinem Flammpunkt; 15 je Zoll',
+    )
+  })
+
   it('leaves alone what is no quantity of the shop', () => {
     for (const sentence of [
       '15.5 g/cm³, 163 MPa, 86 J, 26.1 %, 7.5 kg/m³',

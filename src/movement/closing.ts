@@ -93,6 +93,38 @@ function groovesClosed(
   return { warps: [warp], size: { length: volume / (web * width), width, height: web } }
 }
 
+/**
+ * A grooved bar on the way to a plate `height` thick and `wide` times as wide: each column of it has come a share of the
+ * way by like ratios, and what is left of the grooves keeps its place in its face. Undefined of a bar without grooves.
+ */
+export function closedInPart(
+  { size, hollow, shape }: Billet,
+  to: { readonly height: number; readonly wide: number; readonly share: number },
+): Levelled | undefined {
+  if (shape !== 'cut' || hollow?.form !== 'grooved') return undefined
+  const { length, width, height } = size
+  const count = groovePlaces(hollow)
+  const depths = (row: GrooveRow | undefined) =>
+    row ? depthsOf(row, count, length / height) : new Float64Array(count)
+  const [top, bottom] = [depths(hollow.top), depths(hollow.bottom)]
+  const now = (was: number) => was ** (1 - to.share) * to.height ** to.share
+  const stands = now(height)
+  const columns = Array.from(top, (share, i) => {
+    const [above, below] = [share * height, bottom[i] * height]
+    const was = height - above - below
+    const is = now(was)
+    const left = above + below > 0 ? (stands - is) / (above + below) : 0
+    const shortening = was / is
+    return { shortening, middle: ((below - above) / 2) * (1 - left * shortening) }
+  })
+  const cells = Math.min(8192, Math.max(512, count >> 1))
+  const { warp, after } = column({ axis: 'x', before: [0, length], from: 0, columns, cells })
+  return {
+    warps: [draw({ length: 1 / to.wide, width: to.wide, height: 1 }), warp],
+    size: { length: after[1] / to.wide, width: width * to.wide, height: stands },
+  }
+}
+
 /** Cells of the evened plate to a dimple's radius. */
 const FINENESS = 12
 

@@ -14,7 +14,7 @@ export {
 } from './movement.ts'
 export { type InSection, layoutOf, startingFrom } from './layout.ts'
 export { acrossOf, sectionMap } from './section-map.ts'
-export { type Levelled, levelled, waveOf } from './closing.ts'
+export { type Levelled, closedInPart, levelled, waveOf } from './closing.ts'
 export { grooveShape } from './groove-shape.ts'
 export { type ForgedSection, forgedSection } from './forged-section.ts'
 export { shapedField } from './shaped-field.ts'

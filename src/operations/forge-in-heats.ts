@@ -1,7 +1,8 @@
 import { type Problem, type Result, failed, ok } from '#problem'
 import { printQuantity } from '#units'
-import type { Billet, Section } from '#billet'
-import { burn, shapeTo, sumLosses } from './fire.ts'
+import { type Billet, type Section, UNWEIGHED } from '#billet'
+import { type Levelled, closedInPart } from '#movement'
+import { type Taken, burn, shapeTo, sumLosses } from './fire.ts'
 import type { Heat, HeatPurpose, Loss, Smithy, Step } from './operation.ts'
 import { step } from './operation.ts'
 import { meanHeight } from './mean-height.ts'
@@ -91,15 +92,46 @@ function onTheWay(before: Billet, { height, width, share = 1 }: ForgingAim) {
   }
 }
 
+/** A grooved bar before it is flat again: what all heats so far have burnt, and its grooves partly closed. */
+export interface Closing {
+  readonly taken: Taken
+  readonly heats: number
+  readonly scale: number
+  readonly closed: Levelled
+}
+
+/** Undefined where the bar is forged all the way, or has no grooves. */
+export function closingOf(before: Billet, aim: ForgingAim, smithy: Smithy): Closing | undefined {
+  const { share = 1, height } = aim
+  if (share === 1 || before.hollow?.form !== 'grooved') return undefined
+  const whole = { ...aim, share: 1 }
+  const { ok: all } = heatsOfForging(before, whole, { ...smithy, densities: UNWEIGHED })
+  const last = all?.at(-1)
+  if (!all || !last) return undefined
+  const scale = aim.scale * all.length
+  const taken = burn(before, scale, smithy.densities)
+  if (!taken) return undefined
+  const wide = (last.bar.size.width / taken.after.size.width) ** share
+  const closed = closedInPart(taken.after, { height, wide, share })
+  return closed && { taken, heats: all.length, scale, closed }
+}
+
+function barOf({ taken: { after }, closed: { size } }: Closing): Billet {
+  const level = after.volume / (size.length * size.width)
+  const bar = shapeTo(after, { width: size.width, height: level, section: 'rectangle' })
+  return { ...bar, size, shape: 'cut', volume: after.volume }
+}
+
 /** The same as a step, with its losses, heats and warnings. */
 export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): Result<Step> {
-  const done = heatsOfForging(before, aim, smithy)
+  const closing = closingOf(before, aim, smithy)
+  const done = closing ? ok([]) : heatsOfForging(before, aim, smithy)
   if (done.problems) return done
-  const all = done.ok
-  const n = all.length
-  const losses = all.map((heat) => heat.scale)
-  const lost = all.reduce((sum, heat) => sum + heat.lost, 0)
-  const bar = all.at(-1)?.bar ?? before
+  const all: readonly ForgedHeat[] = done.ok
+  const n = closing?.heats ?? all.length
+  const losses = closing ? [closing.taken.loss] : all.map((heat) => heat.scale)
+  const lost = closing?.taken.lost ?? all.reduce((sum, heat) => sum + heat.lost, 0)
+  const bar = closing ? barOf(closing) : (all.at(-1)?.bar ?? before)
   const warnings: Problem[] = []
   if (lost > 0) warnings.push(layersLost(lost, 'scale'))
   const heat: Heat = {

@@ -10,7 +10,7 @@ import {
   sectionMap,
   unevennessOf,
 } from '#movement'
-import { type ForgingAim, heatsOfForging } from './forge-in-heats.ts'
+import { type ForgingAim, closingOf, heatsOfForging } from './forge-in-heats.ts'
 import type { Smithy } from './operation.ts'
 
 /** Maps of one bar gathered from the last heat back to the first; even ones are drawn together. */
@@ -67,6 +67,11 @@ export function movedInHeats(
   smithy: Smithy,
   how: HowForged = {},
 ): Movement {
+  const closing = closingOf(before, aim, smithy)
+  if (closing)
+    return moving([...closing.closed.warps, along(closing.scale)], {
+      ...(how.even ? {} : { uneven: unevennessOf(smithy.shop) }),
+    })
   const done = heatsOfForging(before, aim, { ...smithy, densities: UNWEIGHED })
   if (done.problems) return moving([])
   const all = new Gathered()

@@ -1,6 +1,7 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react'
 import { type LaidSteel, useWords } from '#desk'
 import { EnginePainter } from './engine-painter.ts'
+import { Newest } from './newest.ts'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
 import type { Vector } from '#scene'
 import { StageCamera } from './stage-camera.ts'
@@ -39,6 +40,10 @@ export function Stage(props: StageProps) {
   const latest = useRef(props)
   latest.current = props
   const [painter, setPainter] = useState<StagePainter>()
+  const shown = useRef(painter)
+  shown.current = painter
+  /** Metal is laid one after another: programs being made for one are not made again for the next. */
+  const [laying] = useState(() => new Newest())
   const [refused, setRefused] = useState(false)
   const [camera] = useState(
     () =>
@@ -132,27 +137,32 @@ export function Stage(props: StageProps) {
     if (!painter || !steel || !hasWeights) return
     // Laid for the other kind of painter: what is asked for comes next.
     if (!(painter.by === 'card' ? steel.facets : steel.mesh)) return
-    let stale = false
-    // What is asked for meanwhile would be drawn of other metal.
-    ready.current = false
+    const own = latest.current.weights
     painter.canvas.dataset.drawn = 'no'
-    painter
-      .lay(steel, latest.current.weights)
-      .then(() => painter.prepare(latest.current.wanted.mode))
-      .then(() => {
-        if (stale) return
-        ready.current = true
-        painter.weigh(latest.current.weights)
-        latest.current.onLaid(steel)
-        // Metal of another size is first seen on its way there, in the next frame.
-        if (camera.setBox(steel)) soon.current(false)
-        else atOnce.current()
-      })
-      .catch(() => setRefused(painter.by === 'card'))
-    return () => {
-      stale = true
-    }
-  }, [painter, steel, hasWeights, camera])
+    laying.run(async () => {
+      const isGone = () => shown.current !== painter
+      if (isGone()) return
+      // What is asked for meanwhile would be drawn of other metal.
+      ready.current = false
+      try {
+        await painter.lay(steel, own)
+        await painter.prepare(latest.current.wanted.mode)
+      } catch {
+        if (!isGone()) setRefused(painter.by === 'card')
+        return
+      }
+      if (isGone()) return
+      ready.current = true
+      if (latest.current.steel === steel) painter.weigh(latest.current.weights)
+      latest.current.onLaid(steel)
+      // Metal of another size is first seen on its way there, in the next frame.
+      const moved = camera.setBox(steel)
+      // On its way through a step it is drawn quickly, and in full where it is left.
+      if (steel.place.done !== undefined) soon.current(true)
+      else if (moved) soon.current(false)
+      else atOnce.current()
+    })
+  }, [painter, steel, hasWeights, camera, laying])
 
   useEffect(() => {
     // What the heats leave is known later than the metal; a picture that shows nothing of it stands as it is.

@@ -148,8 +148,12 @@ describe("the builder's plate", () => {
     expect(of('restack')).toEqual([43, 169])
   })
 
-  it('turns the stack so that its layers cross the length', () => {
+  it('turns the stack so that its layers cross the length, and wishes for just that pattern', () => {
     expect(computed.lines?.along).toBe('x')
+    expect(computed.job.wishes.pattern).toBe('straight laminate on end')
+    // Turned on edge the lines would run along the piece (the preset of that name).
+    const turned = computed.plan.steps.find(({ operation }) => operation.name === 'turn')
+    expect(turned?.values.to).toBe('on end')
   })
 
   it('shows the lines per millimetre that stack arithmetic gives, within 2 %', () => {

@@ -14,6 +14,8 @@ export function FacePicture({ label }: { readonly label: string }) {
   const [side, setSide] = useState<PaintedSide>('front')
   const worked = useDesk((desk) => desk.worked)
   const isSound = worked?.sound === true
+  /** Of a job that does not work out there is no face, and no frame for one. */
+  const isAwaited = worked === undefined || isSound
   const size = worked?.totals?.finishedSize
   const long = size?.length
   useEffect(() => {
@@ -38,19 +40,21 @@ export function FacePicture({ label }: { readonly label: string }) {
   const bar = BARS.findLast((mm) => mm * perMm <= room / 3) ?? 1
   return (
     <figure className="face" ref={place}>
-      <div className="sides" role="group" aria-label={label}>
-        {(['front', 'back'] as const).map((one) => (
-          <button
-            key={one}
-            type="button"
-            className="word note"
-            aria-pressed={side === one}
-            onClick={() => setSide(one)}
-          >
-            <span>{words.take.sides[one]}</span>
-          </button>
-        ))}
-      </div>
+      {(painted || isAwaited) && (
+        <div className="sides" role="group" aria-label={label}>
+          {(['front', 'back'] as const).map((one) => (
+            <button
+              key={one}
+              type="button"
+              className="word note"
+              aria-pressed={side === one}
+              onClick={() => setSide(one)}
+            >
+              <span>{words.take.sides[one]}</span>
+            </button>
+          ))}
+        </div>
+      )}
       {painted ? (
         <>
           <canvas
@@ -66,10 +70,12 @@ export function FacePicture({ label }: { readonly label: string }) {
           </figcaption>
         </>
       ) : (
-        <div
-          className="undrawn"
-          style={{ aspectRatio: size ? `${size.length} / ${size.width}` : '5 / 2' }}
-        />
+        isAwaited && (
+          <div
+            className="undrawn"
+            style={{ aspectRatio: size ? `${size.length} / ${size.width}` : '5 / 2' }}
+          />
+        )
       )}
     </figure>
   )

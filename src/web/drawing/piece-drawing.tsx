@@ -2,10 +2,13 @@ import type { ReactNode } from 'react'
 import type { PieceDrawing } from '#desk'
 import type { Point, Size } from '#geometry'
 import { TRUE, scaleToFit } from './scale.ts'
+import { usePen } from './use-pen.ts'
 
-/** Px round the plan for its dimensions, and the most it may be tall. */
+/** Px round the plan for its dimensions, and the most it may be tall beside type of the usual size. */
 export const LEFT = 72
 const TALLEST = 420
+/** What is small is drawn larger than it is, as far as there is room. */
+const LARGEST = 5
 const TOP = 55
 const GAP = 44
 
@@ -22,9 +25,9 @@ interface PieceDrawingProps {
 }
 
 /** The scale at which a piece is drawn. */
-export function scaleOfPiece({ size }: PieceDrawing, room: number) {
-  const byLength = scaleToFit(size.length, room - LEFT - 2)
-  const byWidth = scaleToFit(size.width, TALLEST)
+export function scaleOfPiece({ size }: PieceDrawing, room: number, pen: number) {
+  const byLength = scaleToFit(size.length, room - LEFT - 2, LARGEST)
+  const byWidth = scaleToFit(size.width, pen * TALLEST, LARGEST)
   return byLength.ratio < byWidth.ratio ? byLength : byWidth
 }
 
@@ -37,7 +40,7 @@ export function ScaleDrawing({
   ghost,
   room: wide,
 }: PieceDrawingProps) {
-  const scale = scaleOfPiece(piece, wide)
+  const scale = scaleOfPiece(piece, wide, usePen())
   const px = (m: number) => m * TRUE * scale.ratio
   const [length, width] = [px(piece.size.length), px(piece.size.width)]
   const height = Math.max(px(piece.size.height), 2)

@@ -1,4 +1,5 @@
 import { type RefObject, useLayoutEffect, useRef, useState } from 'react'
+import { usePen } from './use-pen.ts'
 
 /** How wide an element is, px, as it changes. */
 export function useRoom<E extends HTMLElement>(): readonly [RefObject<E | null>, number] {
@@ -14,4 +15,10 @@ export function useRoom<E extends HTMLElement>(): readonly [RefObject<E | null>,
     return () => watch.disconnect()
   }, [])
   return [element, room]
+}
+
+/** The same in the px of a plot, which the style lays out larger by the pen. */
+export function usePlotRoom<E extends HTMLElement>(): readonly [RefObject<E | null>, number] {
+  const [element, room] = useRoom<E>()
+  return [element, Math.floor(room / usePen())]
 }

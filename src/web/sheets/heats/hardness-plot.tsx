@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale'
 import { area, curveMonotoneX, line } from 'd3-shape'
 import { useWords } from '#desk'
 import type { Treated } from '#job'
-import { useRoom } from '../../drawing/use-room.ts'
+import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
 import { spreadLabels } from './spread.ts'
@@ -24,7 +24,7 @@ interface Curve {
 export function HardnessPlot({ treated }: { readonly treated: Treated }) {
   const words = useWords()
   const say = useSay()
-  const [place, room] = useRoom<HTMLDivElement>()
+  const [place, room] = usePlotRoom<HTMLDivElement>()
   const curves = curvesOf(treated)
   const temper = treated.hardening?.tempers.at(-1)
   const all = curves.flatMap((c) => c.points.flatMap((p) => p.range))

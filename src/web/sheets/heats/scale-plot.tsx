@@ -1,7 +1,7 @@
 import { scaleLinear } from 'd3-scale'
 import { type Row, useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord } from '#job'
-import { useRoom } from '../../drawing/use-room.ts'
+import { usePlotRoom } from '../../drawing/use-room.ts'
 import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
@@ -25,7 +25,7 @@ export function ScalePlot({ heats }: { readonly heats: readonly HeatRecord[] }) 
   const trade = useTradeWord()
   const language = useDesk((desk) => desk.language)
   const shown = useDesk((desk) => (desk.worked?.sound ? desk.worked : desk.sound))
-  const [place, room] = useRoom<HTMLDivElement>()
+  const [place, room] = usePlotRoom<HTMLDivElement>()
   const burnt = burntIn(shown?.rows ?? [])
   const whole = burnt.reduce((sum, b) => sum + b.mass, 0)
   const most = Math.max(...burnt.map((b) => b.mass), 1e-9)

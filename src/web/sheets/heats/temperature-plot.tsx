@@ -2,7 +2,7 @@ import { scaleLinear } from 'd3-scale'
 import { curveMonotoneX, line } from 'd3-shape'
 import { type Declarations, useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord } from '#job'
-import { useRoom } from '../../drawing/use-room.ts'
+import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
 import type { PlotTable } from './plot-table.ts'
@@ -34,7 +34,7 @@ export function TemperaturePlot({ heats }: { readonly heats: readonly HeatRecord
   const words = useWords()
   const trade = useTradeWord()
   const say = useSay()
-  const [place, room] = useRoom<HTMLDivElement>()
+  const [place, room] = usePlotRoom<HTMLDivElement>()
   const glow = useDesk((desk) => desk.declared?.glow) ?? []
   const bars = layTime(heats)
   const longest = Math.max(...bars.map((b) => b.long), 1)

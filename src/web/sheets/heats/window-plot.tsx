@@ -1,7 +1,7 @@
 import { scaleLinear } from 'd3-scale'
 import { useDesk, useWords } from '#desk'
 import type { Treated } from '#job'
-import { useRoom } from '../../drawing/use-room.ts'
+import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
 
@@ -13,7 +13,7 @@ const FOOT = 44
 export function WindowPlot({ treated }: { readonly treated: Treated }) {
   const words = useWords()
   const say = useSay()
-  const [place, room] = useRoom<HTMLDivElement>()
+  const [place, room] = usePlotRoom<HTMLDivElement>()
   const glow = useDesk((desk) => desk.declared?.glow) ?? []
   const { window } = treated
   const each = window ? [...new Map(window.each.map((e) => [keyOf(e), e])).values()] : []

@@ -11,6 +11,7 @@ import {
 import type { Problem } from '#problem'
 import type { Size } from '#geometry'
 import { LEFT, ScaleDrawing, SectionDrawing, scaleOfPiece } from '../../drawing/piece-drawing.tsx'
+import { usePen } from '../../drawing/use-pen.ts'
 import { useRoom } from '../../drawing/use-room.ts'
 import { Faults } from '../../form/faults.tsx'
 import { Field } from '../../form/field.tsx'
@@ -35,12 +36,13 @@ export function PiecePage() {
   const disagrees = weight !== undefined && !weight.agrees
   const told = disagrees ? problems.filter(({ at }) => at !== 'piece.mass') : problems
   const [place, whole] = useRoom<HTMLDivElement>()
-  const room = whole > BESIDE ? whole - LEDGER : whole
+  const pen = usePen()
+  const room = whole > BESIDE ? whole - pen * LEDGER : whole
   const route = (worked?.problems ?? []).find(({ at }) => at.startsWith('bars'))
   return (
     <>
       <section className="column" aria-label={words.piece.title}>
-        <SheetHead>{piece && words.piece.drawn(scaleOfPiece(piece, room).words)}</SheetHead>
+        <SheetHead>{piece && words.piece.drawn(scaleOfPiece(piece, room, pen).words)}</SheetHead>
         <div ref={place} className={kind ? 'drawn' : 'drawn bare'}>
           <div className="drawings">
             {kind && piece && room > 0 && <Drawing kind={kind} problems={told} room={room} />}
@@ -82,6 +84,7 @@ function Drawing({
   const words = useWords()
   const say = useSay()
   const trade = useTradeWord()
+  const pen = usePen()
   const piece = useDesk((desk) => desk.piece)
   const job = useDesk((desk) => desk.history?.now)
   const weight = useDesk((desk) => desk.worked?.weight)
@@ -128,7 +131,7 @@ function Drawing({
       <figure className="section-figure">
         <SectionDrawing
           piece={piece}
-          room={Math.min(255, room - LEFT - 6)}
+          room={Math.min(300 * pen, room - LEFT - 6)}
           label={`${words.piece.section}, ${told}`}
         />
         <figcaption className="note soft">

@@ -2,6 +2,7 @@ import { useCallback, useMemo, useState } from 'react'
 import { type StepPlace, useAddress, useDesk, useWords } from '#desk'
 import type { Problem } from '#problem'
 import { scaleToFit } from '../../drawing/scale.ts'
+import { usePen } from '../../drawing/use-pen.ts'
 import { Faults } from '../../form/faults.tsx'
 import { WeightWish } from '../../form/weight-wish.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
@@ -32,7 +33,8 @@ export function RoutePage() {
   const rows = useMemo(() => (job ? cardRows(job, shown, declared) : []), [job, shown, declared])
   const lanes = useMemo(() => layLanes(rows, rows.at(-1)?.bar ?? ''), [rows])
   const laneCount = lanes.length > 1 ? Math.max(...lanes.map((l) => l.lane)) + 1 : 0
-  const scales = useMemo(() => scalesOfCard(rows, laneCount), [rows, laneCount])
+  const pen = usePen()
+  const scales = useMemo(() => scalesOfCard(rows, laneCount, pen), [rows, laneCount, pen])
   const drag = useDragging(rows)
   const addAfter = useCallback(
     (row: CardRow) => setAdding({ bar: row.bar, index: row.index + 1 }),
@@ -143,13 +145,13 @@ function rowClass(open: boolean, over: number | undefined, i: number): string {
 }
 
 /** One scale for every bar and one for every section: the longest and the widest must fit. */
-function scalesOfCard(rows: readonly CardRow[], lanes: number) {
+function scalesOfCard(rows: readonly CardRow[], lanes: number, pen: number) {
   const sizes = rows.flatMap(({ row }) => (row ? [row.after.size] : []))
   const greatest = (side: 'length' | 'width' | 'height', least: number) =>
     Math.max(least, ...sizes.map((size) => size[side]))
-  const bench = scaleToFit(greatest('length', 0.05), BENCH_ROOM - lanes * LANE)
-  const wide = scaleToFit(greatest('width', 0.01), SECTION_ROOM)
-  const tall = scaleToFit(greatest('height', 0.01), TALLEST_SECTION)
+  const bench = scaleToFit(greatest('length', 0.05), pen * (BENCH_ROOM - lanes * LANE))
+  const wide = scaleToFit(greatest('width', 0.01), pen * SECTION_ROOM)
+  const tall = scaleToFit(greatest('height', 0.01), pen * TALLEST_SECTION)
   return { bench, section: wide.ratio < tall.ratio ? wide : tall }
 }
 

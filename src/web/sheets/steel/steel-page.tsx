@@ -43,6 +43,7 @@ export function SteelPage() {
   const sayThickness = useSayThickness()
   const name = useDesk((desk) => desk.history?.now.name)
   const inch = useDesk((desk) => desk.units === 'inch')
+  const unsound = useDesk((desk) => desk.worked?.sound === false)
   const night = useNight()
   const [place, setPlace] = useState<SteelPlace>()
   const [painter, setPainter] = useState<{
@@ -110,6 +111,8 @@ export function SteelPage() {
   const title = typeof name === 'string' ? name : words.steelSheet.title
   const whole = painter?.by.whole ?? true
   const canvas = painter?.by.canvas
+  /** Nothing lies here yet, and nothing is on its way. */
+  const bare = !steel && unsound
   const still = () => matchMedia('(prefers-reduced-motion: reduce)').matches
   return (
     <>
@@ -123,6 +126,7 @@ export function SteelPage() {
             onChoose={(view) => camera.current?.goTo(view, still())}
           />
         </SheetHead>
+        {bare && <p className="empty soft">{words.steelSheet.waits}</p>}
         <Stage
           steel={steel}
           waits={waits || laid !== steel}
@@ -136,9 +140,8 @@ export function SteelPage() {
           onLight={onLight}
           onPainter={onPainter}
         />
-        <ScaleBar pixel={seen.pixel} width={canvas?.clientWidth ?? 850} />
-        {!steel && <p className="empty soft">{words.steelSheet.waits}</p>}
-        {painter?.why && (
+        {!bare && <ScaleBar pixel={seen.pixel} width={canvas?.clientWidth ?? 850} />}
+        {!bare && painter?.why && (
           <p className="note by-engine">
             {words.steelSheet.byEngine[painter.why]}{' '}
             {painter.why === 'pretending' && (
@@ -156,28 +159,36 @@ export function SteelPage() {
             onPlace={setPlace}
           />
         )}
-        <div className="stage-tools">
-          <span className="note soft">{words.steelSheet.handMoves}</span>
-          <Choice
-            label={words.steelSheet.handMoves}
-            of={['turn', 'shift', 'light']}
-            chosen={tool}
-            say={(one) => words.steelSheet.tools[one]}
-            onChoose={setTool}
-          />
-          <span className="acts">
-            <button type="button" className="word" onClick={() => camera.current?.zoom(1.5)}>
-              {words.steelSheet.nearer}
-            </button>
-            <button type="button" className="word" onClick={() => camera.current?.zoom(1 / 1.5)}>
-              {words.steelSheet.farther}
-            </button>
-            <button type="button" className="word" onClick={() => camera.current?.fit()}>
-              {words.steelSheet.fit}
-            </button>
-          </span>
-        </div>
-        <p className="note soft hint">{words.steelSheet.hint}</p>
+        {!bare && (
+          <>
+            <div className="stage-tools">
+              <span className="note soft">{words.steelSheet.handMoves}</span>
+              <Choice
+                label={words.steelSheet.handMoves}
+                of={['turn', 'shift', 'light']}
+                chosen={tool}
+                say={(one) => words.steelSheet.tools[one]}
+                onChoose={setTool}
+              />
+              <span className="acts">
+                <button type="button" className="word" onClick={() => camera.current?.zoom(1.5)}>
+                  {words.steelSheet.nearer}
+                </button>
+                <button
+                  type="button"
+                  className="word"
+                  onClick={() => camera.current?.zoom(1 / 1.5)}
+                >
+                  {words.steelSheet.farther}
+                </button>
+                <button type="button" className="word" onClick={() => camera.current?.fit()}>
+                  {words.steelSheet.fit}
+                </button>
+              </span>
+            </div>
+            <p className="note soft hint">{words.steelSheet.hint}</p>
+          </>
+        )}
       </section>
       <aside className="column steel-side" aria-label={words.steelSheet.light}>
         <header className="head">

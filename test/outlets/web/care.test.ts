@@ -24,9 +24,10 @@ const screens = [
 
 const FACE_IN_FULL = `(document.querySelector('.face canvas')?.width ?? 0) > 250`
 
+const phone = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true } as const
 const kinds = [
   ['desk', {}],
-  ['phone', { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true }],
+  ['phone', phone],
 ] as const
 
 describe('care', () => {
@@ -135,11 +136,7 @@ describe('care', () => {
   })
 
   it('every target is at least 44 px or has 44 px to itself, on a phone', async () => {
-    const page = await app.open('/builders-plate/route', {
-      viewport: { width: 360, height: 780 },
-      hasTouch: true,
-      isMobile: true,
-    })
+    const page = await app.open('/builders-plate/route', phone)
     await page.locator('.figures').waitFor()
     const small = await page.evaluate(() =>
       [...document.querySelectorAll<HTMLElement>('button, select, input')]
@@ -155,6 +152,48 @@ describe('care', () => {
     )
     expect(small).toEqual([])
     await page.context().close()
+  })
+
+  it('names of sixty letters stay on a phone; on a wide screen plots are lettered as large as the notes', async () => {
+    const name = 'the bar forged from the old anchor chain of the yard, 1912/3'
+    const written = { ...(await kept(app, 'presentation-sword')), name }
+    const bars = written.bars as Record<string, unknown[]>
+    const long = { ...bars, [name]: bars.edge }
+    const answer = await fetch(`${app.server.address}/api/jobs`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', origin: app.server.address },
+      body: JSON.stringify({ job: { ...written, bars: long } }),
+    })
+    const { id } = (await answer.json()) as { readonly id: string }
+    const page = await app.open(`/${id}/route`, phone)
+    await page.locator('.bar-head').nth(4).waitFor()
+    const across = () =>
+      page.evaluate(
+        () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+      )
+    expect(await across()).toBeLessThanOrEqual(0)
+    await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+    await page.locator('.job-name').first().waitFor()
+    expect(await across()).toBeLessThanOrEqual(0)
+    await page.context().close()
+
+    const wide = await app.open('/builders-plate/heats', {
+      viewport: { width: 3840, height: 2160 },
+    })
+    const lettering = (selector: string) =>
+      wide
+        .locator(selector)
+        .first()
+        .evaluate((one) => {
+          const box = one.getBoundingClientRect()
+          return box.height
+        })
+    await wide.locator('.hardness svg text').first().waitFor()
+    const ratio = (await lettering('.hardness svg text')) / (await lettering('.plot-head .note'))
+    expect(ratio).toBeGreaterThan(0.6)
+    expect(ratio).toBeLessThan(1.1)
+    await picture(wide, 'heats-wide-light')
+    await wide.context().close()
   })
 
   it('speaks German throughout, and the units re-express what was typed without touching it', async () => {

@@ -43,7 +43,7 @@ function operationSection(operation: Operation): Section {
   return {
     title: operation.name,
     parts: [
-      `${operation.summary} ${takes} Metal lost: ${loses}. Dangers: ${dangers || 'none of its own'}.`,
+      `${operation.summary} ${takes} Done ${operation.gradual ? 'bit by bit' : 'at a stroke'}. Metal lost: ${loses}. Dangers: ${dangers || 'none of its own'}.`,
       parameterTable(operation.parameters),
       ...(example ? [json({ do: operation.name, ...example.values })] : []),
     ],

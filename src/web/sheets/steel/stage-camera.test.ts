@@ -5,8 +5,15 @@ import { StageCamera } from './stage-camera.ts'
 const BAR = { low: [0, -0.02, -0.002], high: [0.2, 0.02, 0.002] } as const
 const X = [1, 0, 0] as const
 
-beforeAll(() => vi.stubGlobal('cancelAnimationFrame', () => undefined))
-afterAll(() => vi.unstubAllGlobals())
+beforeAll(() => {
+  vi.stubGlobal('cancelAnimationFrame', () => undefined)
+  // What the eye would do a moment later must not come when another test has the floor.
+  vi.useFakeTimers({ toFake: ['setTimeout', 'clearTimeout'] })
+})
+afterAll(() => {
+  vi.useRealTimers()
+  vi.unstubAllGlobals()
+})
 
 function looking(): StageCamera {
   const camera = new StageCamera(() => undefined)

@@ -1,8 +1,9 @@
 import type { LayerRow } from './bend-reader.ts'
-import { Parts } from './parts.ts'
+import { FINER, Parts } from './parts.ts'
 import { OF_PIXEL, type PixelRow, Straightness } from './straightness.ts'
-import { type BandSurface, facetsOfParts, rasterise } from '#view'
+import { type BandSurface, rasterise } from '#view'
 import { NOTHING, type Tracer } from './tracer.ts'
+import { UnderParts } from './under-parts.ts'
 import type { FaceView } from '#view'
 
 /** The pattern on a band of rows. Shares are 0 … 65535 for 0 … 1. */
@@ -180,16 +181,16 @@ class Drawing {
   /** Takes every marked pixel of these in parts, each with its own footprint. Gives how many there were. */
   splitMarked({ from, to }: { from: number; to: number }, fine: number): number {
     const { marks, surface, view, tracer, top } = this
-    const parts = new Parts(view, tracer, surface, top, fine, this.straightness)
+    const parts = new Parts(view, tracer, top, fine, this.straightness)
     const marked: number[] = []
     for (let at = from; at < to; at++)
       if (marks[at] !== 0 && surface.alpha[at] !== 0) marked.push(at)
     for (let start = 0; start < marked.length; start += SURFACES) {
       const some = marked.slice(start, start + SURFACES)
-      const facets = surface.facets && facetsOfParts(view, top, some, fine)
+      const under = new UnderParts(view, surface, top, some, fine, FINER)
       for (let first = 0; first < some.length; first += parts.most) {
         const now = some.slice(first, first + parts.most)
-        parts.draw(now, marks, facets, first)
+        parts.draw(now, marks, under, first)
         now.forEach((at, k) => this.take(at, k, parts))
       }
     }

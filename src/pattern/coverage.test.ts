@@ -1,7 +1,7 @@
 import { draw, restack, turn } from '#warp'
 import { describe, expect, it } from 'vitest'
 import { meanOff } from '#share'
-import { sectionOfBar } from '#view'
+import { faceOfMesh, sectionOfBar } from '#view'
 import { drawBand } from './band.ts'
 import { cutsOf } from './joints.ts'
 import { moved, stack } from './origin.ts'
@@ -78,6 +78,34 @@ describe('a pixel that joints run through, along its rows', () => {
       }
     }
     expect(most).toBeLessThan(0.01)
+  })
+})
+
+describe('a pixel on a ridge seen along its steep sides', () => {
+  it('is the share that both sides show, to a hundredth', () => {
+    // A roof 3 mm long and wide, its ridge 60 mm high, within an outer part of its pixel.
+    const [ridge, high, sheet] = [0.00169, 0.06, 0.0031]
+    const at = [0, 0, 0, 3, 0, 0, 0, 1.69, 60, 3, 1.69, 60, 0, 3, 0, 3, 3, 0]
+    const mesh = {
+      positions: Float64Array.from(at, (v) => v / 1000),
+      triangles: Uint32Array.of(0, 1, 2, 1, 3, 2, 2, 3, 4, 3, 5, 4),
+    }
+    const sheets = Array.from({ length: 42 }, (_, i) => ({
+      steel: i % 2 ? 'bright' : 'dark',
+      thickness: sheet,
+    }))
+    const tracer = traceOrigin(stack('main', sheets), { precision: 'f64', weights: [weights] })
+    const view = faceOfMesh(mesh, 'front', { ppmm: 1 })
+    const { means } = drawBand(view, tracer, 0, view.height, { fine: 4 })
+    // Heights under the pixel's rows, the pile centred on height 0.
+    const count = 20_000
+    let bright = 0
+    for (let i = 0; i < count; i++) {
+      const y = 0.001 * (1 + (i + 0.5) / count)
+      const out = high * (y < ridge ? y / ridge : (0.003 - y) / (0.003 - ridge))
+      if (Math.floor(out / sheet + 21) % 2) bright++
+    }
+    expect(Math.abs(means[0]![4]! / 65535 - bright / count)).toBeLessThan(0.01)
   })
 })
 

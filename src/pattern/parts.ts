@@ -1,10 +1,11 @@
-import type { BandSurface, FaceView, PartFacets } from '#view'
+import type { FaceView } from '#view'
 import { BREAK, DOWN, LEFT, OF_PART, RIGHT, SMOOTH, UNEVEN, UP } from './straightness.ts'
 import type { PixelRow, Straightness } from './straightness.ts'
 import { NOTHING, type Traced, type Tracer } from './tracer.ts'
+import type { UnderParts } from './under-parts.ts'
 
 /** A part in which the pattern is not smooth either is taken in so many a side, or in as many strips along a break. */
-const FINER = 4
+export const FINER = 4
 const AGAIN = FINER ** 2
 
 /** Pixels taken in parts, and parts in parts again; of pixel k of those drawn last. */
@@ -25,29 +26,24 @@ export class Parts {
   private readonly rims: Int32Array
   private readonly view: FaceView
   private readonly tracer: Tracer
-  private readonly surface: BandSurface
   private readonly top: number
   private readonly fine: number
   private readonly straightness: Straightness
   private readonly part: number
   private readonly grids: Grids
-  /** The surface about a pixel or a part, as a plane: its height at the pixel's lower left corner, and its slopes. */
-  private readonly plane = { out: 0, right: 0, up: 0 }
   private pixels: readonly number[] = []
-  private facets: PartFacets | undefined
+  private under: UnderParts | undefined
   private first = 0
 
   constructor(
     view: FaceView,
     tracer: Tracer,
-    surface: BandSurface,
     top: number,
     fine: number,
     straightness: Straightness,
   ) {
     this.view = view
     this.tracer = tracer
-    this.surface = surface
     this.top = top
     this.fine = fine
     this.straightness = straightness
@@ -81,18 +77,13 @@ export class Parts {
   }
 
   /**
-   * Draws pixels by their numbers in the band; `of`: how each was marked there; `facets`: of their parts, the first
-   * pixel's being number `first` there.
+   * Draws pixels by their numbers in the band; `of`: how each was marked there; `under`: the surface under their parts,
+   * where the first of them is number `first`.
    */
-  draw(
-    pixels: readonly number[],
-    of: Uint8Array,
-    facets: PartFacets | undefined,
-    first: number,
-  ): void {
+  draw(pixels: readonly number[], of: Uint8Array, under: UnderParts, first: number): void {
     const { fine, rows, marks, skins, tracer, grids } = this
     this.pixels = pixels
-    this.facets = facets
+    this.under = under
     this.first = first
     const width = pixels.length * fine
     this.metal.fill(0)
@@ -101,13 +92,11 @@ export class Parts {
     for (const mean of this.means) mean.fill(0)
     // Laid out as rows of parts, as wide as all pixels together, the highest first.
     for (let k = 0; k < pixels.length; k++)
-      if (!facets) {
-        this.lieOn(k, 0, 0)
-        this.fill(k, 0, fine - 1, grids.pixel, k * fine, width)
-      } else
+      if (under.flat) this.fill(k, 0, fine - 1, grids.pixel, k * fine, width)
+      else
         for (let j = 0; j < fine; j++)
           for (let i = 0; i < fine; i++) {
-            this.lieOn(k, i, j)
+            under.lieOn(first + k, i, j)
             this.fill(k, i, j, grids.part, j * width + k * fine + i)
           }
     tracer.run(width * fine)
@@ -138,7 +127,7 @@ export class Parts {
         const j = Math.floor((rim >> 2) / width)
         const c = (rim >> 2) - j * width
         const k = Math.floor(c / fine)
-        this.lieOn(k, c - k * fine, j)
+        this.under!.lieOn(this.first + k, c - k * fine, j)
         this.fill(k, c - k * fine + besides, j + below, grids.part, n)
       }
       tracer.run(now)
@@ -198,7 +187,11 @@ export class Parts {
         const j = Math.floor(again[first + n]! / width)
         const c = again[first + n]! - j * width
         const k = Math.floor(c / fine)
-        this.lieOn(k, c - k * fine, j)
+        if (this.under!.ridgeIn(this.first + k, c - k * fine, j)) {
+          this.fillRidge(k, c - k * fine, j, n * AGAIN)
+          continue
+        }
+        this.under!.lieOn(this.first + k, c - k * fine, j)
         const { alongU, alongV } = rows[j]!
         const way = wayOf(marks[j]![c]!, alongU[c + 1]!, alongV[c + 1]!)
         this.fill(k, c - k * fine, j, grids[way], n * AGAIN)
@@ -227,22 +220,13 @@ export class Parts {
     for (let n = 0; n < means.length; n++) this.means[n]![k]! += share * means[n]![at]!
   }
 
-  /** Takes the plane of the facet under part (i, j from the top) of pixel k: of its own, or of the whole pixel. */
-  private lieOn(k: number, i: number, j: number): void {
-    const { facets: parts, surface, fine, plane, part, view } = this
-    const whole = surface.facets
-    if (!whole) return
-    const n = ((this.first + k) * fine + j) * fine + i
-    if (parts && parts.out[n]! > -Infinity) {
-      plane.right = parts.slopeRight[n]!
-      plane.up = parts.slopeUp[n]!
-      plane.out = parts.out[n]! - ((i + 0.5) * plane.right + (fine - j - 0.5) * plane.up) * part
-      return
+  /** Squares of part (i, j) of pixel k, each on its own facet. */
+  private fillRidge(k: number, i: number, j: number, to: number): void {
+    for (let n = 0; n < AGAIN; n++) {
+      const [x, y] = [n % FINER, Math.floor(n / FINER)]
+      this.under!.lieOnFinest(this.first + k, i * FINER + x, j * FINER + y)
+      this.fill(k, i + x / FINER, j - (FINER - 1 - y) / FINER, this.grids.finest, to + n)
     }
-    const at = this.pixels[k]!
-    plane.right = whole.slopeRight[at]!
-    plane.up = whole.slopeUp[at]!
-    plane.out = whole.out[at]! - (plane.right + plane.up) * (view.pixel / 2)
   }
 
   /**
@@ -257,7 +241,8 @@ export class Parts {
     to: number,
     stride = columns,
   ): void {
-    const { view, tracer, fine, plane, part } = this
+    const { view, tracer, fine, part } = this
+    const { plane } = this.under!
     const { frame, pixel, width, height } = view
     const at = this.pixels[k]!
     const row = Math.floor(at / width)
@@ -302,7 +287,7 @@ interface Grid {
   readonly wide: number
   readonly high: number
 }
-type Grids = Readonly<Record<'pixel' | 'part' | 'squares' | 'lying' | 'standing', Grid>>
+type Grids = Readonly<Record<'pixel' | 'part' | 'finest' | 'squares' | 'lying' | 'standing', Grid>>
 
 function gridsOf(pixel: number, fine: number): Grids {
   const grid = (side: number, columns: number, rows: number): Grid => ({
@@ -315,6 +300,7 @@ function gridsOf(pixel: number, fine: number): Grids {
   return {
     pixel: grid(pixel, fine, fine),
     part: grid(part, 1, 1),
+    finest: grid(part / FINER, 1, 1),
     squares: grid(part, FINER, FINER),
     lying: grid(part, 1, AGAIN),
     standing: grid(part, AGAIN, 1),

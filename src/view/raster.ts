@@ -75,13 +75,13 @@ export function facetsOfParts(
   const first = rowOf(pixels[0]!)
   const rows = rowOf(pixels[pixels.length - 1]!) - first + 1
   const places = new Int32Array(rows * width).fill(-1)
-  const spans = Array.from({ length: rows }, (): [number, number] => [width, -1])
-  pixels.forEach((at, k) => {
-    places[at - first * width] = k
-    const span = spans[rowOf(at) - first]!
-    span[0] = Math.min(span[0], at % width)
-    span[1] = at % width
-  })
+  pixels.forEach((at, k) => (places[at - first * width] = k))
+  // Of each place the column of the first pixel asked for from there on; none in its row: the end of it.
+  const next = new Int32Array(rows * width)
+  for (let at = rows * width - 1; at >= 0; at--) {
+    const column = at % width
+    next[at] = places[at]! >= 0 ? column : column === width - 1 ? width : next[at + 1]!
+  }
   const finer = {
     ...view,
     width: width * fine,
@@ -104,9 +104,10 @@ export function facetsOfParts(
       parts.slopeRight[at] = slopes[0]
       parts.slopeUp[at] = slopes[1]
     },
-    (row) => {
-      const [least, most] = spans[Math.floor((row - from) / fine)]!
-      return [least * fine, (most + 1) * fine - 1]
+    (row, column) => {
+      const [y, x] = [Math.floor((row - from) / fine), Math.floor(column / fine)]
+      const wanted = next[y * width + x]!
+      return wanted === x ? column : wanted * fine
     },
   )
   const { imprint } = surface
@@ -375,7 +376,10 @@ function backOf(view: FaceView, surface: FacetSurface, top: number, rows: number
   return back
 }
 
-/** Visits every pixel centre under every triangle that faces the eye (1) or away (−1). */
+/**
+ * Visits every pixel centre under every triangle that faces the eye (1) or away (−1). `nextOf`: the next column of a row
+ * that is wanted, from a column on; left out, all are.
+ */
 function scan(
   view: FaceView,
   surface: FacetSurface,
@@ -390,7 +394,7 @@ function scan(
     v: number,
     slopes: readonly [number, number],
   ) => void,
-  within: (row: number) => readonly [number, number] = () => [0, view.width - 1],
+  nextOf?: (row: number, column: number) => number,
 ): void {
   const { height, width, pixel } = view
   const { positions: p, triangles: t } = surface
@@ -410,10 +414,10 @@ function scan(
       const y = (height - row - 0.5) * pixel - ay
       // Where the row enters and leaves: u, v ≥ 0 and u + v ≤ 1 are all linear in x.
       const bounds = rowSpan(ax, ux, uy, vx, vy, seen, y)
-      const [least, most] = within(row)
-      const from = Math.max(least, Math.ceil(bounds[0] / pixel - 0.5))
-      const to = Math.min(most, Math.floor(bounds[1] / pixel - 0.5))
+      const from = Math.max(0, Math.ceil(bounds[0] / pixel - 0.5))
+      const to = Math.min(width - 1, Math.floor(bounds[1] / pixel - 0.5))
       for (let column = from; column <= to; column++) {
+        if (nextOf && (column = nextOf(row, column)) > to) break
         const x = (column + 0.5) * pixel - ax
         const u = (x * vy - y * vx) / seen
         const v = (y * ux - x * uy) / seen

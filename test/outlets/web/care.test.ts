@@ -156,7 +156,10 @@ describe('care', () => {
 
   it('names of sixty letters stay on a phone; on a wide screen plots are lettered as large as the notes', async () => {
     const name = 'the bar forged from the old anchor chain of the yard, 1912/3'
-    const written = { ...(await kept(app, 'presentation-sword')), name }
+    const written: Record<string, unknown> = {
+      ...(await kept(app, 'presentation-sword')),
+      name,
+    }
     const bars = written.bars as Record<string, unknown[]>
     const long = { ...bars, [name]: bars.edge }
     const answer = await fetch(`${app.server.address}/api/jobs`, {

@@ -18,6 +18,7 @@ import { BarDrawing } from '../../drawing/bar-drawing.tsx'
 import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
 import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
 import { scaleToFit } from '../../drawing/scale.ts'
+import { usePen } from '../../drawing/use-pen.ts'
 import { CautionMark, Faults } from '../../form/faults.tsx'
 import { Field } from '../../form/field.tsx'
 import { Fields } from '../../form/fields.tsx'
@@ -143,7 +144,8 @@ function BeforeAndAfter({ row }: { readonly row: Row }) {
   const words = useWords()
   const say = useSay()
   const bars = [...row.before, row.after]
-  const scale = scaleToFit(Math.max(...bars.map((b) => b.size.length + b.size.width)), ROOM)
+  const longest = Math.max(...bars.map((b) => b.size.length + b.size.width))
+  const scale = scaleToFit(longest, ROOM * usePen())
   const draw = (bar: DrawnBar, caption: string, key: string) => (
     <figure key={key}>
       <span className="pair">

@@ -41,13 +41,25 @@ export interface Differences {
 const canvas = document.querySelector('canvas')!
 const scene = new SteelScene(canvas)
 
-async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Differences> {
+function pieceOf(job: string) {
   const read = readJob(job)
   const computed = read.ok && computeJob(read.ok).ok
   const pattern = computed && patternOf(computed)
   if (!pattern?.solid) throw new Error('the job does not work out to a piece')
-  const { solid, origin } = pattern
-  const weights = [pattern.light]
+  return { solid: pattern.solid, origin: pattern.origin, weights: [pattern.light] }
+}
+
+async function layPiece({ solid, origin, weights }: ReturnType<typeof pieceOf>, facet: number) {
+  const { positions, triangles } = solid.mesh(facet)
+  const { length, width, height } = solid.size
+  const box = { low: [0, -width / 2, -height / 2], high: [length, width / 2, height / 2] } as const
+  const facets = cutFacets(positions, triangles, smoothNormals(positions, triangles, solid.imprint))
+  await scene.lay({ facets, box, origin, weights })
+}
+
+async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Differences> {
+  const piece = pieceOf(job)
+  const { solid, origin, weights } = piece
   const facet = solid.size.length / 150
   const whole = faceOfSolid(solid, side, { ppmm, depth, facet })
   const view = part
@@ -60,11 +72,7 @@ async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Dif
     : whole
   const map = drawFaceNow(view, origin, { weights })
   const etched = drawEtched(map, { scaleBar: false, polish: false })
-  const { positions, triangles } = solid.mesh(facet)
-  const { length, width, height } = solid.size
-  const box = { low: [0, -width / 2, -height / 2], high: [length, width / 2, height / 2] } as const
-  const facets = cutFacets(positions, triangles, smoothNormals(positions, triangles, solid.imprint))
-  await scene.lay({ facets, box, origin, weights })
+  await layPiece(piece, facet)
   scene.draw(shotOf(view, depth), view.width, view.height)
   while (!scene.refine());
   const [places, traces, cover, more, shown] = (
@@ -107,6 +115,38 @@ async function measure({ job, side, ppmm, part, depth = 0 }: Asked): Promise<Dif
   }
 }
 
+/**
+ * The strain of a pixel against the mean of sixteen drawn in its place, each looked at once: in how many of all pixels
+ * the two are the same, taken in parts and looked at once. Where a facet ends within a pixel they cannot be.
+ */
+async function sameStrain({ job, side, ppmm }: Asked): Promise<{ parts: number; once: number }> {
+  const piece = pieceOf(job)
+  await layPiece(piece, piece.solid.size.length / 150)
+  await scene.prepareWorked()
+  const view = faceOfSolid(piece.solid, side, { ppmm })
+  const { width, height } = view
+  const coarse = { ...shotOf(view, 0), mode: 'strain' } as const
+  const fine = { ...coarse, camera: { ...coarse.camera, pixel: view.pixel / 4 } }
+  scene.draw(fine, 4 * width, 4 * height)
+  const looks = scene.read('worked')
+  scene.draw(coarse, width, height)
+  const once = scene.read('worked')
+  while (!scene.refine());
+  const parts = scene.read('worked')
+  const same = { parts: 0, once: 0 }
+  let count = 0
+  for (let i = 0; i < width * height; i++) {
+    const [x, y] = [4 * (i % width), 4 * Math.floor(i / width)]
+    const own = Array.from({ length: 16 }, (_, k) => 4 * ((y + (k >> 2)) * 4 * width + x + (k & 3)))
+    if (own.some((at) => looks[at + 2] !== 1) || !(parts[4 * i + 2]! > 0.99)) continue
+    const mean = own.reduce((sum, at) => sum + looks[at + 1]!, 0) / 16
+    if (Math.abs(parts[4 * i + 1]! / parts[4 * i + 2]! - mean) < 5e-4) same.parts++
+    if (Math.abs(once[4 * i + 1]! - mean) < 5e-4) same.once++
+    count++
+  }
+  return { parts: same.parts / count, once: same.once / count }
+}
+
 /** The engine's view as the scene's: the same pixels, the same plane of the picture. */
 function shotOf(view: FaceView, ground: number): Shot {
   const { origin, right, up, out } = view.frame
@@ -127,4 +167,4 @@ function shotOf(view: FaceView, ground: number): Shot {
   }
 }
 
-Object.assign(window, { measure })
+Object.assign(window, { measure, sameStrain })

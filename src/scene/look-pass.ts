@@ -1,5 +1,6 @@
 import { PRECISE } from './geometry-pass.ts'
 import { MODES } from './modes.ts'
+import { THICKNESS_TOLD } from './pattern-passes.ts'
 
 /**
  * The etched face as the eye sees it: the shading of the engine's pictures (see the room for pictures), pixel for
@@ -118,8 +119,11 @@ vec4 tallAt(ivec2 at, vec3 p, float here) {
   return vec4(share > 0.0 ? texelFetch(cover, at, 0).y / share : here);
 }
 float valueOf(ivec2 at) {
-  if (mode == ${MODES.thickness}) return log(max(texelFetch(worked, at, 0).x, 1e-7));
-  if (mode == ${MODES.strain}) return texelFetch(worked, at, 0).y;
+  if (mode == ${MODES.thickness} || mode == ${MODES.strain}) {
+    vec4 sum = texelFetch(worked, at, 0);
+    vec2 mean = sum.xy / max(sum.z, 1e-3);
+    return mode == ${MODES.strain} ? mean.y : mean.x + (${THICKNESS_TOLD});
+  }
   vec4 means = texelFetch(more, at, 0);
   return (mode == ${MODES.carbon} ? means.y : means.z) / max(means.x, 1e-3);
 }

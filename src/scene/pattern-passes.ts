@@ -9,8 +9,8 @@ const IDLING = `< ${IDLE}.0 + 0.5`
 
 /**
  * First of a round: each pixel's place and its two sides, the pixel laid along the view onto the facet. `part` −1: the
- * whole pixel; else the part of it so numbered, and only where pixels are to be taken in parts. With 3 directions the
- * place alone, and how it changes along x, y and z.
+ * whole pixel; else the part of it so numbered, and only where pixels are to be taken in parts. With 3 directions every
+ * pixel is: the place alone, and how it changes along x, y and z.
  */
 export function beginFragment(directions: 2 | 3): string {
   return `${PRECISE}
@@ -34,10 +34,7 @@ void main() {
   state1 = state2 = vec4(0.0);
   ${directions === 3 ? 'state3 = vec4(0.0);' : ''}
   vec3 p = place.xyz / stretch;
-${
-  directions === 3
-    ? `  state1.x = state2.y = state3.z = 1.0;`
-    : `  if (part >= 0 && texelFetch(more, at, 0).w < 0.5) discard;
+  ${directions === 2 ? 'if (part >= 0 && texelFetch(more, at, 0).w < 0.5) discard;' : ''}
   vec3 facet = texelFetch(facets, at, 0).xyz;
   float towards = max(dot(facet, viewOut), 1e-3);
   vec3 u = pixel * (viewRight - viewOut * (dot(viewRight, facet) / towards)) / stretch;
@@ -48,9 +45,12 @@ ${
     u /= ${FINE}.0;
     v /= ${FINE}.0;
   }
-  state1.xyz = u;
+  ${
+    directions === 2
+      ? `state1.xyz = u;
   state2.xyz = v;`
-}
+      : 'state1.x = state2.y = state3.z = 1.0;'
+  }
   state0 = vec4(p, 0.0);
 }`
 }
@@ -165,13 +165,18 @@ void main() {
 }`
 }
 
+/** Natural logarithm of the thickness (m) that thicknesses are told against: so half a float's digits are enough. */
+export const THICKNESS_TOLD = Math.log(1e-4)
+
 /**
- * How the metal was worked, point by point: thickness of the sheet it lies in (m) and how far it was strained. The
+ * How the metal was worked, a pixel or a part of it: logarithm of the thickness of the sheet it lies in and how far it
+ * was strained, both times the share of the pixel, and that share. The
  * strain is Hencky's equivalent √(2/3 Σ ln² λ), the stretches λ from the eigenvalues of what the pull-back's rates and
  * their inverse make; the greatest eigenvalue of a symmetric matrix by the cosine of a third of an angle.
  */
 export const WORKED_FRAGMENT = `${PRECISE}${STATES}
 uniform sampler2D sheets;
+uniform int part;
 layout(location = 0) out vec4 worked;
 float greatest(mat3 a) {
   float q = (a[0][0] + a[1][1] + a[2][2]) / 3.0;
@@ -185,7 +190,7 @@ float greatest(mat3 a) {
 void main() {
   ivec2 at = ivec2(gl_FragCoord.xy);
   vec4 state = texelFetch(state0In, at, 0);
-  worked = vec4(0.0, 0.0, 0.0, -2.0);
+  worked = vec4(0.0);
   if (state.w > -1.5 || state.w ${IDLING}) return;
   int stack = int(-2.0 - state.w);
   vec3 x = texelFetch(state1In, at, 0).xyz, y = texelFetch(state2In, at, 0).xyz, z = texelFetch(state3In, at, 0).xyz;
@@ -201,5 +206,6 @@ void main() {
   float last = -0.5 * log(greatest(transpose(cofactors) * cofactors));
   float middle = -(first + last);
   float strain = sqrt(2.0 / 3.0 * (first * first + middle * middle + last * last));
-  worked = vec4(sheet / max(gradient, 1e-6), strain, 0.0, float(stack));
+  float thickness = log(max(sheet / max(gradient, 1e-6), 1e-7)) - (${THICKNESS_TOLD});
+  worked = vec4(thickness, strain, 1.0, 1.0) * (part < 0 ? 1.0 : 1.0 / ${FINE * FINE}.0);
 }`

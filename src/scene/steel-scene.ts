@@ -9,6 +9,7 @@ import {
   GLSL3,
   HalfFloatType,
   Mesh,
+  NormalBlending,
   OneFactor,
   RawShaderMaterial,
   Scene,
@@ -179,6 +180,7 @@ export class SteelScene {
       ...chain.uniforms,
       sheets: { value: sheetTexture(origin) },
     })
+    end.blendSrc = end.blendDst = OneFactor
     const made = { shader, chain, end, origin }
     await chain.compile()
     await this.compile(end, 1)
@@ -210,12 +212,8 @@ export class SteelScene {
       this.pass(this.stage, targets.geometry)
       pattern.chain.run(-1, this.states(3))
       this.fill(pattern.trace, targets.trace)
-      const { worked } = this
-      const asked = shot.mode === 'thickness' || shot.mode === 'strain'
-      if (asked && worked && worked.origin === this.origin) {
-        worked.chain.run(-1, this.states(4))
-        this.fill(worked.end, targets.worked)
-      }
+      this.asksWorked = shot.mode === 'thickness' || shot.mode === 'strain'
+      this.readWorked(-1)
     }
     if (again || this.round < ROUNDS) {
       this.uniforms.inParts!.value = false
@@ -235,12 +233,23 @@ export class SteelScene {
     }
     pattern.chain.run(this.round, this.states(3))
     this.fill(pattern.part, targets.cover, true)
+    this.readWorked(this.round)
     if (++this.round < ROUNDS) return false
     this.show()
     return true
   }
   /** Parts taken so far. */
   private round = ROUNDS
+
+  /** How the metal was worked, where a picture shows it: of whole pixels, or a part of each added to those before. */
+  private readWorked(part: number): void {
+    const { worked, targets } = this
+    if (!this.asksWorked || !worked || !targets || worked.origin !== this.origin) return
+    worked.chain.run(part, this.states(4))
+    worked.end.blending = part < 0 ? NormalBlending : CustomBlending
+    this.fill(worked.end, targets.worked, part > 0)
+  }
+  private asksWorked = false
 
   private show(): void {
     const { body, targets } = this
@@ -251,7 +260,7 @@ export class SteelScene {
   }
 
   /** The last picture's numbers, four a pixel, row by row from the bottom: for measuring. */
-  read(what: 'places' | 'traces' | 'cover' | 'more' | 'shown'): Float32Array {
+  read(what: 'places' | 'traces' | 'cover' | 'more' | 'worked' | 'shown'): Float32Array {
     const { targets, renderer } = this
     if (!targets) throw new Error('nothing is drawn yet')
     const { width, height } = targets.look
@@ -262,6 +271,7 @@ export class SteelScene {
         traces: [targets.trace, 'float'],
         cover: [targets.cover, 'half'],
         more: [targets.cover, 'half'],
+        worked: [targets.worked, targets.worked.texture.type === FloatType ? 'float' : 'half'],
         shown: [targets.look, 'byte'],
       } as const
     )[what]
@@ -396,7 +406,9 @@ export class SteelScene {
     const known = this.targets
     if (known && known.look.width === width && known.look.height === height) return known
     this.clearTargets()
-    const made = makeTargets(width, height)
+    // Whole floats where the card can: strains are added up sixteen times.
+    const sums = this.renderer.extensions.has('EXT_float_blend') ? FloatType : HalfFloatType
+    const made = makeTargets(width, height, sums)
     this.targets = made
     const set = (name: string, texture: Texture | undefined) => {
       this.uniforms[name]!.value = texture

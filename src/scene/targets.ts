@@ -28,15 +28,19 @@ export function makeTarget(
   return made
 }
 
-/** One for each pass over the picture. */
-export function makeTargets(width: number, height: number) {
+/** One for each pass over the picture; `sums`: numbers the card can add up in a target. */
+export function makeTargets(
+  width: number,
+  height: number,
+  sums: typeof FloatType | typeof HalfFloatType,
+) {
   const make = (types: readonly TextureType[], depth = false) =>
     makeTarget(width, height, types, depth)
   return {
     geometry: make([FloatType, FloatType, HalfFloatType], true),
     trace: make([FloatType, HalfFloatType]),
     cover: make([HalfFloatType, HalfFloatType]),
-    worked: make([FloatType]),
+    worked: make([sums]),
     look: make([UnsignedByteType]),
   }
 }

@@ -93,8 +93,14 @@ const faces: readonly (readonly [string, Asked])[] = [
   ] as [string, Asked][]
 })
 
+/** Of the structure of those before it: drawn by the same programs, given other numbers. */
+const forgedThicker: (typeof faces)[number] = [
+  'builders-plate, forged thicker',
+  { ...faces[1]![1], job: job('builders-plate').replace('"16 mm"', '"16.4 mm"') },
+]
+
 describe('the card draws what the engine draws', () => {
-  it.each(faces)('%s', async (_name, asked) => {
+  it.each([...faces.slice(0, 4), forgedThicker, ...faces.slice(4)])('%s', async (_name, asked) => {
     const found = await measured(asked)
     expect(found.pixels).toBeGreaterThan(300)
     if (found.resolved > 200) expect(found.within).toBeGreaterThanOrEqual(0.995)
@@ -102,4 +108,15 @@ describe('the card draws what the engine draws', () => {
     if (found.parted > 200) expect(found.partedOff).toBeLessThan(0.02)
     expect(found.look).toBeLessThan(1)
   })
+})
+
+it('tells the strain of a pixel as the mean of its parts', async () => {
+  const asked: Asked = { job: job('builders-plate'), side: 'front', ppmm: 0.5 }
+  const same = await page.evaluate((a) => {
+    type Page = { sameStrain(a: Asked): Promise<{ parts: number; once: number }> }
+    return (window as unknown as Page).sameStrain(a)
+  }, asked)
+  // A single look is off by what makes a picture grainy.
+  expect(same.parts).toBeGreaterThan(0.8)
+  expect(same.once).toBeLessThan(0.5)
 })

@@ -53,6 +53,7 @@ export {
   recordHeats,
 } from '#heats'
 export { starterJob } from './starter-job.ts'
+export { startingSizes } from './starting-sizes.ts'
 export {
   type SuggestOrder,
   type SuggestedRoute,

@@ -9,6 +9,8 @@ export interface PieceKind<P extends Parameters = Parameters> {
   readonly title: string
   readonly summary: string
   readonly parameters: P
+  /** Names of the lengths one would be asked first: always shown, and written in a job to begin with. */
+  readonly sizes: readonly (keyof P & string)[]
   /** Names of the parameters that are thicknesses: scaled together when sizes must meet a weight. */
   readonly thicknesses: readonly (keyof P & string)[]
   /** The solid of these values, or what is wrong with them; `at` names the parameter. */

@@ -1,4 +1,4 @@
-import { declared, heatColour, readJob, starterJob, writeJob } from '#job'
+import { declared, heatColour, readJob, starterJob, startingSizes, writeJob } from '#job'
 import { pieceKinds } from '#piece'
 import { drawPiece } from './draw-piece.ts'
 import type { Answers, AskMessage, Declarations, Reply } from './messages.ts'
@@ -94,7 +94,7 @@ function answer(asked: Exclude<AskMessage, Laid>): Answers[keyof Answers] {
     case 'write':
       return writeJob(asked.job)
     case 'begin':
-      return starterJob(asked.kind).ok
+      return starterJob(asked.kind, asked.units).ok
   }
 }
 
@@ -143,13 +143,14 @@ function flagSignal(
 function declarations(): Declarations {
   return {
     ...declared(),
-    kinds: pieceKinds.map(({ name, title, summary, parameters, thicknesses, examples }) => ({
-      name,
-      title,
-      summary,
-      parameters,
-      thicknesses,
-      example: examples[0] ?? {},
+    kinds: pieceKinds.map((kind) => ({
+      name: kind.name,
+      title: kind.title,
+      summary: kind.summary,
+      parameters: kind.parameters,
+      thicknesses: kind.thicknesses,
+      sizes: kind.sizes,
+      start: { metric: startingSizes(kind, 'metric'), inch: startingSizes(kind, 'inch') },
     })),
     glow: Array.from({ length: 91 }, (_, i) => heatColour(500 + 273.15 + 10 * i).hex ?? '#000000'),
   }

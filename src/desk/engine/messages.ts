@@ -1,6 +1,7 @@
 import type { Point, Size } from '#geometry'
 import type { Problem } from '#problem'
 import type { Parameters } from '#parameters'
+import type { UnitSystem } from '#units'
 import type {
   Allowance,
   CardStep,
@@ -116,7 +117,10 @@ export interface DeclaredKind {
   readonly summary: string
   readonly parameters: Parameters
   readonly thicknesses: readonly string[]
-  readonly example: Readonly<Record<string, unknown>>
+  /** The lengths asked first. */
+  readonly sizes: readonly string[]
+  /** What they begin with, as typed in either system. */
+  readonly start: Readonly<Record<UnitSystem, Readonly<Record<string, string>>>>
 }
 
 export interface Declarations extends Declared {
@@ -196,7 +200,7 @@ export type Ask =
   | { readonly ask: 'piece'; readonly job: Written }
   | { readonly ask: 'read'; readonly text: string }
   | { readonly ask: 'write'; readonly job: Written }
-  | { readonly ask: 'begin'; readonly kind: string }
+  | { readonly ask: 'begin'; readonly kind: string; readonly units: UnitSystem }
   | { readonly ask: 'ways'; readonly job: Written; readonly pattern?: string }
   | {
       readonly ask: 'steel'

@@ -38,6 +38,7 @@ export const bar: PieceKind<typeof parameters> = {
   title: 'Bar',
   summary: 'A square, flat or octagonal bar of one section from end to end.',
   parameters,
+  sizes: ['length', 'width', 'thickness'],
   thicknesses: ['thickness'],
   examples: [
     { length: '105 mm', width: '30 mm', thickness: '30 mm' },

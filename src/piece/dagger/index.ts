@@ -68,6 +68,7 @@ export const dagger: PieceKind<typeof daggerParameters> = {
   summary:
     'A double-edged blade of diamond, lens, hollow or six-sided section, with fullers and a hidden tang.',
   parameters: daggerParameters,
+  sizes: ['bladeLength', 'width', 'ridgeThickness', 'tangLength'],
   thicknesses: [
     'ridgeThickness',
     'ridgeThicknessMiddle',

@@ -112,6 +112,7 @@ export const fullTangKnife: PieceKind<typeof parameters> = {
   title: 'Knife, full tang',
   summary: 'A single-edged blade whose tang has the outline of the handle, drilled for pins.',
   parameters,
+  sizes: ['bladeLength', 'width', 'spineThickness', 'handleLength'],
   thicknesses: ['spineThickness', 'spineThicknessMiddle', 'spineThicknessPoint', 'buttThickness'],
   examples: [
     {},

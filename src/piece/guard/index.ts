@@ -43,6 +43,7 @@ export const guard: PieceKind<typeof parameters> = {
   summary:
     'A plate with a slot for the tang, its ends and edges rounded, its front flat or crowned.',
   parameters,
+  sizes: ['length', 'width', 'thickness', 'slotLength', 'slotWidth'],
   thicknesses: ['thickness'],
   examples: [
     {},

@@ -13,6 +13,7 @@ export const hiddenTangKnife: PieceKind<typeof parameters> = {
   title: 'Knife, hidden tang',
   summary: 'A single-edged blade with a narrow tang that the handle hides.',
   parameters,
+  sizes: ['bladeLength', 'width', 'spineThickness', 'tangLength'],
   thicknesses: [
     'spineThickness',
     'spineThicknessMiddle',

@@ -18,6 +18,7 @@ export const ingot: PieceKind<typeof parameters> = {
   title: 'Ingot',
   summary: 'A block of trapezoid section, its upper and lower faces of different width.',
   parameters,
+  sizes: ['length', 'topWidth', 'bottomWidth', 'thickness'],
   thicknesses: ['thickness'],
   examples: [{ length: '150 mm', topWidth: '40 mm', bottomWidth: '50 mm', thickness: '25 mm' }],
   build: ({ length, topWidth, bottomWidth, thickness }) => {

@@ -14,6 +14,7 @@ export const plaque: PieceKind<typeof parameters> = {
   summary:
     'A flat plate with its edges broken, screw holes, grooves in the back and a stamped relief.',
   parameters,
+  sizes: ['length', 'width', 'thickness'],
   thicknesses: ['thickness'],
   examples: [
     { length: '5 in', width: '2 1/2 in', thickness: '1/4 in' },

@@ -25,6 +25,7 @@ export const ringBlank: PieceKind<typeof parameters> = {
   title: 'Ring blank',
   summary: 'A ring, straight or crowned inside.',
   parameters,
+  sizes: ['insideDiameter', 'outsideDiameter', 'width'],
   thicknesses: ['width'],
   examples: [
     { insideDiameter: '19 mm', outsideDiameter: '24 mm', width: '8 mm' },

@@ -16,6 +16,7 @@ export const roundBar: PieceKind<typeof parameters> = {
   title: 'Round bar',
   summary: 'A round bar of one diameter.',
   parameters,
+  sizes: ['length', 'diameter'],
   thicknesses: ['diameter'],
   examples: [
     { length: '300 mm', diameter: '26 mm' },

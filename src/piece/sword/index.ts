@@ -41,6 +41,7 @@ export const sword: PieceKind<typeof parameters> = {
   title: 'Sword, single-edged',
   summary: 'A single-edged sword blade, straight or curved, with distal taper and fullers.',
   parameters,
+  sizes: ['bladeLength', 'width', 'spineThickness', 'tangLength'],
   thicknesses: [
     'spineThickness',
     'spineThicknessMiddle',

@@ -130,11 +130,12 @@ function NewJob() {
   const trade = useTradeWord()
   const kinds = useDesk((desk) => desk.declared?.kinds)
   const begin = async (kind?: DeclaredKind) => {
-    const route = kind && (await engine.ask({ ask: 'begin', kind: kind.name }))
+    const { units } = useDesk.getState()
+    const route = kind && (await engine.ask({ ask: 'begin', kind: kind.name, units }))
     const job: Written = {
       billetwright: 1,
       bars: {},
-      ...(kind && { piece: { kind: kind.name, ...kind.example } }),
+      ...(kind && { piece: { kind: kind.name, ...kind.start[units] } }),
       ...route,
       name: kind ? words.joblist.nameOf(trade(kind.title)) : words.joblist.blankName,
     }

@@ -2,6 +2,7 @@ import { useState } from 'react'
 import { type DeclaredKind, edit, useDesk, useTradeWord, useWords, valueAt, withValue } from '#desk'
 import type { Problem } from '#problem'
 import type { Parameter } from '#parameters'
+import type { UnitSystem } from '#units'
 import { Field } from '../../form/field.tsx'
 import { Fields, problemsAt } from '../../form/fields.tsx'
 import { capital } from '../../form/measure.tsx'
@@ -18,6 +19,7 @@ export function PieceLedger({ kind, problems }: LedgerProps) {
   const [all, setAll] = useState(false)
   const declared = useDesk((desk) => desk.declared)
   const job = useDesk((desk) => desk.history?.now)
+  const units = useDesk((desk) => desk.units)
   if (!job || !declared) return null
   const row = (path: readonly string[], parameter: Parameter, label: string, help?: string) => (
     <Field
@@ -35,6 +37,7 @@ export function PieceLedger({ kind, problems }: LedgerProps) {
   )
   const entries = Object.entries(kind?.parameters ?? {})
   const isPlain = ([name, p]: readonly [string, Parameter]) =>
+    !kind?.sizes.includes(name) &&
     valueAt(job, ['piece', name]) === undefined &&
     (p.optional === true || p.default !== undefined) &&
     !problems.some(({ at }) => at.startsWith(`piece.${name}`))
@@ -61,7 +64,7 @@ export function PieceLedger({ kind, problems }: LedgerProps) {
               useDesk.getState().history?.now ?? {},
               ['piece'],
               chosen
-                ? { kind: chosen.name, ...keptSizes(chosen, valueAt(job, ['piece'])) }
+                ? { kind: chosen.name, ...keptSizes(chosen, units, valueAt(job, ['piece'])) }
                 : undefined,
             ),
           )
@@ -93,18 +96,19 @@ export function PieceLedger({ kind, problems }: LedgerProps) {
   )
 }
 
-/** Another kind keeps the sizes of the same name; what it must know besides comes from its example. */
-function keptSizes(kind: DeclaredKind, before: unknown): Record<string, unknown> {
+/** Another kind keeps the sizes of the same name; the others begin as a new job's do. */
+function keptSizes(
+  kind: DeclaredKind,
+  units: UnitSystem,
+  before: unknown,
+): Record<string, unknown> {
   const old = (typeof before === 'object' && before !== null ? before : {}) as Record<
     string,
     unknown
   >
   const kept = Object.keys(kind.parameters).filter((name) => name in old)
-  const needed = Object.entries(kind.parameters).filter(
-    ([name, p]) => !p.optional && p.default === undefined && name in kind.example,
-  )
   return {
-    ...Object.fromEntries(needed.map(([name]) => [name, kind.example[name]])),
+    ...kind.start[units],
     ...Object.fromEntries(kept.map((name) => [name, old[name]])),
   }
 }

@@ -21,26 +21,48 @@ let number = 0
 let under: PaintAsked | undefined
 let coarse: PaintAsked | undefined
 let fine: PaintAsked | undefined
+let wanted: PaintAsked | undefined
 let still: ReturnType<typeof setTimeout> | undefined
+let awaiting: (() => void)[] = []
+
+/** Once the face last asked for is drawn as fine as it was asked for; it is waited for no longer than that takes. */
+export function painted(): Promise<void> {
+  return new Promise((resolve) => {
+    awaiting.push(resolve)
+    start()
+  })
+}
 
 /** Has a face drawn: a coarse picture at once, then the fine one. Only the latest ask is drawn. */
 export function paint(asked: PaintAsked): void {
   clearTimeout(still)
-  fine = undefined
+  still = fine = undefined
+  wanted = asked
   coarse = { ...asked, ppmm: Math.min(COARSE, asked.ppmm) }
   if (asked.ppmm > COARSE)
     still = setTimeout(() => {
-      fine = asked
+      beFine()
       start()
     }, STILL)
   start()
 }
 
+function beFine(): void {
+  clearTimeout(still)
+  still = undefined
+  fine = wanted
+}
+
 function start(): void {
   if (under) return
+  if (awaiting.length > 0 && still !== undefined) beFine()
   if (coarse) [under, coarse] = [coarse, undefined]
   else if (fine) [under, fine] = [fine, undefined]
-  if (!under) return
+  if (!under) {
+    awaiting.forEach((resolve) => resolve())
+    awaiting = []
+    return
+  }
   worker ??= opened()
   const { job, side, ppmm } = under
   worker.postMessage({ number: ++number, job, side, ppmm } satisfies PaintOrder)

@@ -1,6 +1,7 @@
 import { closeStep, redoEdit, undoEdit, useDesk } from '#desk'
+import { printWhole } from '../drawing/print-whole.ts'
 
-/** Keys that work everywhere: undo, redo, Escape to close what is open. */
+/** Keys that work everywhere: undo, redo, printing, Escape to close what is open. */
 export function listenToKeys(): void {
   addEventListener('keydown', (event) => {
     const command = event.ctrlKey || event.metaKey
@@ -11,6 +12,10 @@ export function listenToKeys(): void {
       if (event.target instanceof HTMLElement) event.target.blur()
       if (key === 'y' || event.shiftKey) redoEdit()
       else undoEdit()
+    } else if (command && !event.altKey && !event.shiftKey && key === 'p') {
+      // The browser itself would print what stands, be it a first coarse picture.
+      event.preventDefault()
+      void printWhole()
     } else if (event.key === 'Escape' && !event.defaultPrevented) {
       if (useDesk.getState().listOpen) useDesk.setState({ listOpen: false })
       else closeStep()

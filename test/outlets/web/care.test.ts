@@ -230,6 +230,21 @@ describe('care', () => {
   it('prints the card with every caution beside its step', async () => {
     const page = await app.open('/builders-plate/route')
     await page.locator('.figures').waitFor()
+    // The face is printed as fine as it will be drawn, not as it first stands.
+    const wide = () => page.locator('.face canvas').evaluate((c) => (c as HTMLCanvasElement).width)
+    await page.evaluate(() => {
+      window.print = () => {
+        const face = document.querySelector<HTMLCanvasElement>('.face canvas')
+        document.documentElement.dataset.printed = String(face?.width)
+      }
+    })
+    await page.keyboard.press('Control+p')
+    const printed = await page
+      .locator('html[data-printed]')
+      .evaluate((root) => Number(root.dataset.printed))
+    await page.waitForTimeout(1500)
+    expect(printed).toBe(await wide())
+    expect(printed).toBeGreaterThan(300)
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('.printed').first().isVisible()).toBe(true)
     expect(await page.locator('.top').isVisible()).toBe(false)

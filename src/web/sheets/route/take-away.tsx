@@ -6,6 +6,7 @@ import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
 import { Told } from '../../form/told.tsx'
 import { FacePicture } from '../../drawing/face-picture.tsx'
+import { printWhole } from '../../drawing/print-whole.ts'
 import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import type { CardRow } from './card-rows.ts'
 import { Folded } from './folded.tsx'
@@ -32,7 +33,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
     <aside className="column take" aria-label={words.take.title}>
       <header className="head">
         <h2 className="title">{words.take.title}</h2>
-        <button type="button" className="word note" onClick={() => window.print()}>
+        <button type="button" className="word note" onClick={() => void printWhole()}>
           {words.take.print}
         </button>
       </header>

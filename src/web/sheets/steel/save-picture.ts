@@ -1,13 +1,15 @@
+import { drawnInFull } from '../../drawing/print-whole.ts'
 import { barLength } from './scale-bar.tsx'
 
 /** Clear rim round a saved picture, css px. */
 const RIM = 33
 
-/** The picture as it stands on the sheet's own ground, with its scale bar and what it is, as a PNG file. */
+/** The picture, once it is drawn in full, on the sheet's own ground, with its scale bar and what it is, as a PNG file. */
 export async function savePicture(
   canvas: HTMLCanvasElement,
   { title, note, pixel, inch }: { title: string; note: string; pixel: number; inch: boolean },
 ): Promise<void> {
+  await drawnInFull(canvas)
   const style = getComputedStyle(document.documentElement)
   const colour = (name: string) => style.getPropertyValue(name).trim()
   const sharp = canvas.width / Math.max(canvas.clientWidth, 1)

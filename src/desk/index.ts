@@ -35,7 +35,6 @@ export type {
 } from './engine/messages.ts'
 export type { LaidSteel, SteelPlace, SteelStep } from './engine/laid-steel.ts'
 export { type Path, barNames, pathOf, placeOf, valueAt, withValue } from './engine/places.ts'
-export { systemOf } from './engine/unit-system.ts'
 export {
   IN_HAND,
   type StepPlace,

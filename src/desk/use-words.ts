@@ -1,5 +1,6 @@
-import { type Catalogue, type Told, said, tradeWord, wordsIn } from '#words'
+import { type Catalogue, tradeWord, wordsIn } from '#words'
 import { useDesk } from './desk.ts'
+import { type Saying, saidIn } from './said-in.ts'
 
 /** The catalogue of the language chosen. */
 export function useWords(): Catalogue {
@@ -12,11 +13,9 @@ export function useTradeWord(): (word: string) => string {
   return (word) => tradeWord(word, language)
 }
 
-/** Says a sentence of the engine in the language chosen; foreign where it has no words for it. */
-export function useSaid(): (sentence: string) => Told & { readonly isForeign: boolean } {
+/** Says a sentence of the engine in the language and the units chosen; foreign where it has no words for it. */
+export function useSaid(): (sentence: string) => Saying {
   const language = useDesk((desk) => desk.language)
-  return (sentence) => {
-    const told = said(sentence, language)
-    return { ...told, isForeign: told.language !== language }
-  }
+  const units = useDesk((desk) => desk.units)
+  return (sentence) => saidIn(sentence, language, units)
 }

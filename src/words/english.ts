@@ -1,3 +1,5 @@
+import { wholeNumber } from './numbers.ts'
+
 const one = new Intl.PluralRules('en')
 /** What stands under or after a number that is set apart. */
 const nounFor = (n: number, singular: string, many: string) =>
@@ -223,7 +225,7 @@ export const english = {
     title: 'Other ways',
     looking: 'Looking at other ways to build it up …',
     considered: (n: number) =>
-      `${n.toLocaleString('en')} ${nounFor(n, 'way', 'ways')} looked at; the best compromises:`,
+      `${wholeNumber(n)} ${nounFor(n, 'way', 'ways')} looked at; the best compromises:`,
     asWritten: 'as it is written',
     take: 'Take this way',
     layers: (n: number) => plural(n, 'layer', 'layers'),

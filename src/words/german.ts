@@ -1,4 +1,5 @@
 import type { Catalogue } from './english.ts'
+import { wholeNumber } from './numbers.ts'
 
 const rules = new Intl.PluralRules('de')
 /** What stands under or after a number that is set apart. */
@@ -243,7 +244,7 @@ export const german: Catalogue = {
     title: 'Andere Wege',
     looking: 'Andere Wege werden gesucht …',
     considered: (n) =>
-      `${n.toLocaleString('en').replaceAll(',', '\u2009')} ${nounFor(n, 'Weg', 'Wege')} angesehen; die besten Mittelwege:`,
+      `${wholeNumber(n)} ${nounFor(n, 'Weg', 'Wege')} angesehen; die besten Mittelwege:`,
     asWritten: 'wie geschrieben',
     take: 'Diesen Weg nehmen',
     layers: (n) => plural(n, 'Lage', 'Lagen'),

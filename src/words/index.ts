@@ -2,3 +2,4 @@
 export { type Told, loadWords, said, tradeWord, translationsIn, wordsIn } from './catalogues.ts'
 export type { Catalogue } from './english.ts'
 export { type Language, languageOf, languages } from './language.ts'
+export { plainDecimals, withDecimalsOf } from './numbers.ts'

@@ -79,7 +79,7 @@ function CureWords({ problem, cure }: { readonly problem: Problem; readonly cure
       onClick={() => edit(withValue(job, path, value))}
       title={said(cure).text}
     >
-      <Measure text={words.errors.apply(value)} />
+      <Measure text={words.errors.apply(said(value).text)} />
     </button>
   )
 }

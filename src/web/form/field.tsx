@@ -1,10 +1,12 @@
 import { useId, useRef, useState } from 'react'
 import type { Problem } from '#problem'
 import { LEFT_FREE, type Parameter } from '#parameters'
-import { type QuantityKind, printQuantity, readQuantity } from '#units'
+import { type QuantityKind, readQuantity } from '#units'
+import { plainDecimals, withDecimalsOf } from '#words'
 import { type Path, IN_HAND, openBars, placeOf, useDesk, useTradeWord, useWords } from '#desk'
 import { Faults } from './faults.tsx'
-import { Measure, bareUnit, capital, express } from './measure.tsx'
+import { Measure, bareUnit, capital } from './measure.tsx'
+import { useExpress } from './say.ts'
 import { Told } from './told.tsx'
 
 export interface FieldProps {
@@ -89,6 +91,8 @@ function Control(props: ControlProps) {
 function Typed(props: ControlProps) {
   const { parameter: p, value, solved, onChange, id, describedBy, wrong, path } = props
   const units = useDesk((desk) => desk.units)
+  const language = useDesk((desk) => desk.language)
+  const say = useExpress()
   const words = useWords()
   const [draft, setDraft] = useState<string>()
   const sitting = useRef(0)
@@ -100,21 +104,25 @@ function Typed(props: ControlProps) {
   const shown = free
     ? solved === undefined
       ? '?'
-      : printQuantity(solved, kind, { system: units })
+      : say.solved(solved, kind)
     : written === ''
       ? usual !== undefined
         ? kind
-          ? express(usual, kind, units)
+          ? say.typed(usual, kind)
           : usual
         : words.piece.notSet
       : kind
-        ? express(written, kind, units)
+        ? say.typed(written, kind)
         : written
+  /** As it stands in the file, but for the mark of its decimals. */
+  const ownText = kind ? withDecimalsOf(language, written) : written
+  const readIn = (text: string) =>
+    readTyped(kind ? plainDecimals(language, text) : text, p, kind && bareUnit(kind, units))
   const within = () => `${placeOf(path)} ${sitting.current}`
   const type = (text: string) => {
     typed.current = true
     setDraft(text)
-    const read = readTyped(text, p, kind && bareUnit(kind, units))
+    const read = readIn(text)
     if (read.sense) onChange(read.value, within())
   }
   return (
@@ -134,7 +142,7 @@ function Typed(props: ControlProps) {
         onFocus={(event) => {
           sitting.current++
           typed.current = false
-          setDraft(written === '' ? '' : written)
+          setDraft(ownText)
           const field = event.currentTarget
           // Selecting would take the focus back, were it elsewhere by then, and swallow what was typed by then.
           const select = () => {
@@ -153,8 +161,8 @@ function Typed(props: ControlProps) {
           }
         }}
         onBlur={() => {
-          if (draft !== undefined && draft !== written) {
-            const read = readTyped(draft, p, kind && bareUnit(kind, units))
+          if (draft !== undefined && draft !== ownText) {
+            const read = readIn(draft)
             // Nonsense is kept too: it is told where it stands, and undone like anything else.
             onChange(read.value, within())
           }

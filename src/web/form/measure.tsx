@@ -1,5 +1,4 @@
-import { type QuantityKind, type UnitSystem, printQuantity, readQuantity } from '#units'
-import { systemOf } from '#desk'
+import type { QuantityKind, UnitSystem } from '#units'
 
 /** A text in which fractions are set as fractions: `2 1/8 in`. */
 export function Measure({ text }: { readonly text: string }) {
@@ -18,17 +17,6 @@ export function Measure({ text }: { readonly text: string }) {
       )}
     </>
   )
-}
-
-/**
- * What was typed, said in the units chosen: as typed where it is in them already, else converted.
- * What was typed stays in the job; nothing is rounded there.
- */
-export function express(text: string, kind: QuantityKind, units: UnitSystem): string {
-  const system = systemOf(text, kind)
-  if (system === undefined || system === units) return text.trim()
-  const read = readQuantity(text, kind)
-  return read.ok ? printQuantity(read.ok.si, kind, { system: units }) : text
 }
 
 /** The unit a bare number is taken to be in. */

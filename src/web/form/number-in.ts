@@ -1,19 +1,28 @@
-import type { Language } from '#words'
+import { type Language, withDecimalsOf } from '#words'
 
 /**
- * Numbers as a language writes them, but with the point and the thin space of every other number on
- * the sheet: sizes stand as they are typed.
+ * Numbers as all the sheets have them: a thin space between thousands from five digits up, a space
+ * before the per cent sign, whole per cents from ten up.
  */
 export function numberIn(
   language: Language,
   options: Intl.NumberFormatOptions,
 ): (value: number) => string {
-  const format = new Intl.NumberFormat(language, options)
-  if (language === 'en') return (value) => format.format(value)
-  const set: Partial<Record<Intl.NumberFormatPartTypes, string>> = { decimal: '.', group: '\u2009' }
-  return (value) =>
-    format
-      .formatToParts(value)
-      .map((part) => set[part.type] ?? part.value)
-      .join('')
+  const isPercent = options.style === 'percent'
+  const format = (digits: number | undefined) =>
+    new Intl.NumberFormat('en', {
+      ...options,
+      maximumFractionDigits: digits,
+      useGrouping: 'min2',
+    })
+  const [fine, whole] = [format(options.maximumFractionDigits), format(0)]
+  const set: Partial<Record<Intl.NumberFormatPartTypes, string>> = {
+    group: '\u2009',
+    percentSign: ' %',
+    minusSign: '\u2212',
+  }
+  return (value) => {
+    const parts = (isPercent && Math.abs(value) >= 0.0995 ? whole : fine).formatToParts(value)
+    return withDecimalsOf(language, parts.map((part) => set[part.type] ?? part.value).join(''))
+  }
 }

@@ -2,10 +2,10 @@ import { useMemo } from 'react'
 import { type Say, sayIn } from '#report'
 import { useDesk } from '#desk'
 import { said } from '#words'
+import { type Express, expressIn, setIn } from './express.ts'
 
-/** The face has the thin space, not the narrow one. */
-function thin(say: Say): Say {
-  const set = (text: string) => text.replaceAll('\u202f', '\u2009')
+/** Each word of it set for the sheet. */
+function each(say: Say, set: (text: string) => string): Say {
   const spoken = Object.entries(say).map(([name, said]) => [
     name,
     typeof said === 'function'
@@ -15,17 +15,20 @@ function thin(say: Say): Say {
   return Object.fromEntries(spoken) as Say
 }
 
-const says: Readonly<Record<'metric' | 'inch', Say>> = {
-  metric: thin(sayIn('metric')),
-  inch: thin(sayIn('inch')),
-}
-
 /** Prints as the card prints, in the units and the language chosen. */
 export function useSay(): Say {
   const units = useDesk((desk) => desk.units)
   const language = useDesk((desk) => desk.language)
   return useMemo(() => {
-    const say = says[units]
-    return { ...say, lines: (perMetre) => said(say.lines(perMetre), language).text }
+    const say = sayIn(units)
+    const told = { ...say, lines: (perMetre: number) => said(say.lines(perMetre), language).text }
+    return each(told, (text) => setIn(language, text))
   }, [units, language])
+}
+
+/** Says sizes of fields and rows in the units and the language chosen. */
+export function useExpress(): Express {
+  const units = useDesk((desk) => desk.units)
+  const language = useDesk((desk) => desk.language)
+  return useMemo(() => expressIn(units, language), [units, language])
 }

@@ -18,7 +18,7 @@ import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
 import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
 import { CautionMark, WrongMark } from '../../form/faults.tsx'
 import { Measure, capital } from '../../form/measure.tsx'
-import { useSay } from '../../form/say.ts'
+import { useExpress, useSay } from '../../form/say.ts'
 import { Told, Tolds } from '../../form/told.tsx'
 import type { CardRow } from './card-rows.ts'
 import type { Lane } from './lanes.ts'
@@ -61,9 +61,8 @@ export const StepRow = memo(OneStep, (a, b) => {
 function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps) {
   const words = useWords()
   const trade = useTradeWord()
-  const tell = useSaid()
+  const size = useExpress()
   const declared = useDesk((desk) => desk.declared)
-  const units = useDesk((desk) => desk.units)
   const { row, bar, index, number, step } = card
   const operation = declared?.operations.find((o) => o.name === step.do)
   const place = `bars.${bar}[${index}]`
@@ -79,9 +78,8 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
   const name = capital(trade(String(step.do)))
   const said = operation
     ? stepWords(step, operation.parameters, {
-        units,
+        size,
         word: trade,
-        told: (text) => tell(text).text,
         solved: (key) => new Map(JSON.parse(solved) as [string, number][]).get(`${place}.${key}`),
       })
     : declared && words.route.unknown(String(step.do))
@@ -229,10 +227,9 @@ function HeatWords({ row }: { readonly row: Row }) {
   )
 }
 
-/** `1 150°`: the unit stands in the switch. */
+/** `1150°`: the unit stands in the switch. */
 function degrees(text: string): string {
-  const [number] = text.split(' ')
-  return `${number.replace(/\B(?=(\d{3})+$)/g, '\u2009')}°`
+  return `${text.split(' ')[0]}°`
 }
 
 /** A mark in the margin: ink where something is to be minded here first, soft where it is as before. */

@@ -1,14 +1,11 @@
 import type { Parameter, Parameters } from '#parameters'
 import { LEFT_FREE, isParameter } from '#parameters'
-import { type UnitSystem, printQuantity } from '#units'
 import type { WrittenStep } from '#desk'
-import { express } from '../../form/measure.tsx'
+import type { Express } from '../../form/express.ts'
 
 interface Saying {
-  readonly units: UnitSystem
+  readonly size: Express
   readonly word: (word: string) => string
-  /** Says a size in the language chosen: `25 mm pitch`. */
-  readonly told: (size: string) => string
   readonly solved: (name: string) => number | undefined
 }
 
@@ -36,11 +33,9 @@ export function stepWords(step: WrittenStep, parameters: Parameters, saying: Say
 
 function valueWords(p: Parameter, value: unknown, saying: Saying, name: string): string {
   if (p.form === 'quantity') {
-    if (value !== LEFT_FREE) return saying.told(express(String(value), p.of, saying.units))
+    if (value !== LEFT_FREE) return saying.size.typed(String(value), p.of)
     const solved = saying.solved(name)
-    return solved === undefined
-      ? '?'
-      : saying.told(printQuantity(solved, p.of, { system: saying.units }))
+    return solved === undefined ? '?' : saying.size.solved(solved, p.of)
   }
   if (p.form === 'choice') return saying.word(String(value))
   if (p.form === 'flag') return value === true ? saying.word(name) : ''

@@ -8,10 +8,11 @@ import {
   useTradeWord,
   useWords,
 } from '#desk'
-import { sayIn } from '#report'
-import { printQuantity } from '#units'
 import { Faults } from '../../../form/faults.tsx'
+import type { Express } from '../../../form/express.ts'
 import { Measure } from '../../../form/measure.tsx'
+import { numberIn } from '../../../form/number-in.ts'
+import { useExpress } from '../../../form/say.ts'
 import type { CardRow } from '../card-rows.ts'
 import { type Watched, moveOf, useSayWatched, watched } from './moves.ts'
 import { useStepAt } from './step-names.ts'
@@ -150,7 +151,9 @@ function Lever({ number, now, what, reach, rows, isOpen, press }: LeverProps) {
   const { ahead } = useWords()
   const trade = useTradeWord()
   const stepAt = useStepAt(rows)
-  const units = useDesk((desk) => desk.units)
+  const size = useExpress()
+  const language = useDesk((desk) => desk.language)
+  const share = numberIn(language, { style: 'percent', maximumFractionDigits: 1 })
   const said = useSayWatched()
   const step = stepAt(number.at)
   const sides = (['more', 'less'] as const).map((side) => {
@@ -171,7 +174,7 @@ function Lever({ number, now, what, reach, rows, isOpen, press }: LeverProps) {
         </b>
         <span className="note soft">
           <Measure
-            text={ahead.offBy(sizeWords(number.value, number.of, units), offWords(number, units))}
+            text={ahead.offBy(size.solved(number.value, number.of), offWords(number, size, share))}
           />
         </span>
       </span>
@@ -204,13 +207,11 @@ function Lever({ number, now, what, reach, rows, isOpen, press }: LeverProps) {
 }
 
 /** How far a number is moved: as a length where it is one and the shop says so, else as a share. */
-function offWords({ of, off, value, isLikely }: Moved, units: 'metric' | 'inch'): string {
-  if (isLikely && (of === 'length' || of === 'ratio')) return sizeWords(off, of, units)
-  return printQuantity(off / Math.abs(value), 'ratio')
-}
-
-/** In inches a length is the fraction it is called by, or thousandths: nobody sets calipers finer. */
-function sizeWords(value: number, of: Moved['of'], units: 'metric' | 'inch'): string {
-  if (units === 'inch' && of === 'length') return sayIn(units).length(value)
-  return printQuantity(value, of, { system: units })
+function offWords(
+  { of, off, value, isLikely }: Moved,
+  size: Express,
+  share: (value: number) => string,
+): string {
+  if (isLikely && (of === 'length' || of === 'ratio')) return size.solved(off, of)
+  return share(off / Math.abs(value))
 }

@@ -11,10 +11,9 @@ import {
   valueAt,
   withValue,
 } from '#desk'
-import { printQuantity } from '#units'
 import { Faults } from '../../../form/faults.tsx'
 import { Field } from '../../../form/field.tsx'
-import { express } from '../../../form/measure.tsx'
+import { useExpress } from '../../../form/say.ts'
 import { moveOf, useSayWatched, watched } from './moves.ts'
 
 interface TryNumberProps {
@@ -29,7 +28,7 @@ const AFTER_TYPING = 200
 export function TryNumber({ number, close }: TryNumberProps) {
   const { ahead } = useWords()
   const job = useDesk((desk) => desk.history?.now)
-  const units = useDesk((desk) => desk.units)
+  const size = useExpress()
   const declared = useDesk((desk) => desk.declared)
   const [value, setValue] = useState<unknown>()
   const [found, setFound] = useState<{ readonly tried: Tried; readonly of: unknown }>()
@@ -58,8 +57,8 @@ export function TryNumber({ number, close }: TryNumberProps) {
   const written = valueAt(job, path)
   const was =
     typeof written === 'string'
-      ? express(written, number.of, units)
-      : printQuantity(number.value, number.of, { system: units })
+      ? size.typed(written, number.of)
+      : size.solved(number.value, number.of)
   const tried = found?.of === value ? found?.tried : undefined
   return (
     <div className="try-number" role="group" aria-label={ahead.tryInstead(was)}>

@@ -112,6 +112,17 @@ describe.each(gallery)('%s', (name) => {
     }
   })
 
+  test('a profile counts layers as the card does', () => {
+    const onCard = layeredWithin(computed.plan.finished.build).map((l) => l.layers.length)
+    const { profiles } = treatJob(computed)
+    for (const { layers, shown, across } of profiles) {
+      expect(onCard).toContain(layers)
+      expect(shown.length).toBe(Math.min(layers, 24))
+      for (let i = 1; i < shown.length; i++) expect(shown[i]!.steel).not.toBe(shown[i - 1]!.steel)
+      expect(shown.at(-1)!.to).toBeGreaterThan(across.at(-1)![0])
+    }
+  })
+
   test('says of each steel carbon, hardness, window, quench; no number is missing', () => {
     expect(faults(recordPlan(computed, treated))).toEqual([])
     expect(treated.window?.verdict).toBe('inside')

@@ -91,7 +91,7 @@ function acrossLayers(
   columns: number,
 ): string[] {
   const metric = say.units === 'inch' ? say : sayIn('metric')
-  const part = shown < layers ? `, the first ${shown} of ${layers} sheets` : ''
+  const part = shown.length < layers ? `, the first ${shown.length} of ${layers} layers` : ''
   const head = `Carbon across the layers of ${bars.map((b) => `"${b}"`).join(' and ')}, from one face${part}`
   const plot = textPlot([{ sign: '•', points: across }], {
     width: Math.min(64, columns - 14),

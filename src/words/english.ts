@@ -416,11 +416,13 @@ export const english = {
     asLaid: 'laid',
     apart: (percent: string) => `apart by ${percent}`,
     level: (percent: string) => `level at ${percent}`,
-    finished: (shown: number, all: number) =>
-      shown < all ? `across the outer ${shown} of ${all} layers` : `across all ${all} layers`,
+    finished: (shown: number, all: number, deep: string) =>
+      shown < all
+        ? `across the outer ${shown} of ${all} layers, ${deep} deep`
+        : `across all ${all} layers, ${deep}`,
     asFinished: 'finished',
     hardness: 'Hardness',
-    hardnessNote: 'HRC after one temper at this heat',
+    hardnessNote: 'after one temper at this heat',
     soft: 'Nothing is hardened in this route.',
     hardSteel: (steel: string, bar: string) => `${steel}, ${bar}`,
     quenched: 'as quenched',

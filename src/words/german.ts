@@ -434,11 +434,13 @@ export const german: Catalogue = {
     asLaid: 'gelegt',
     apart: (percent) => `auseinander um ${percent}`,
     level: (percent) => `eben bei ${percent}`,
-    finished: (shown, all) =>
-      shown < all ? `über die äußeren ${shown} von ${all} Lagen` : `über alle ${all} Lagen`,
+    finished: (shown, all, deep) =>
+      shown < all
+        ? `über die äußeren ${shown} von ${all} Lagen, ${deep} tief`
+        : `über alle ${all} Lagen, ${deep}`,
     asFinished: 'fertig',
     hardness: 'Härte',
-    hardnessNote: 'HRC nach einmal Anlassen bei dieser Hitze',
+    hardnessNote: 'nach einmal Anlassen bei dieser Hitze',
     soft: 'In diesem Arbeitsgang wird nichts gehärtet.',
     hardSteel: (steel, bar) => `${steel}, ${bar}`,
     quenched: 'abgeschreckt',

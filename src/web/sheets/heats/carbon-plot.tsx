@@ -1,9 +1,10 @@
 import { scaleLinear } from 'd3-scale'
-import { line } from 'd3-shape'
 import { useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord, Treated } from '#job'
 import { useNight } from '../../drawing/night.ts'
 import { steelColours, tonesFor } from '../../drawing/tones.ts'
+import { useSay } from '../../form/say.ts'
+import { CarbonProfile } from './carbon-profile.tsx'
 import { PlotData } from './plot-data.tsx'
 import type { PlotTable } from './plot-table.ts'
 
@@ -28,6 +29,7 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
   const trade = useTradeWord()
   const steels = useDesk((desk) => desk.declared?.steels) ?? []
   const night = useNight()
+  const { length } = useSay()
   const moments = momentsOf(treated)
   const values = moments.flatMap((m) => m.states.flatMap((s) => [s.lowest, s.highest, s.carbon]))
   if (values.length === 0) return null
@@ -63,6 +65,7 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
             <li key={moment.key}>
               <svg
                 viewBox={`0 0 ${WIDE} ${TALL}`}
+                preserveAspectRatio="none"
                 className="carbon-cell"
                 role="img"
                 aria-label={`${title}: ${moment.states.map((s) => `${s.steel} ${say(s.carbon)}`).join(', ')}`}
@@ -95,12 +98,18 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
         })}
         {treated.profiles.map((profile, i) => (
           <li key={i} className="whole">
-            <ProfileCell profile={profile} y={y} />
+            <CarbonProfile profile={profile} y={y} fill={fill} isLight={isLight} />
             <p className="cell-name">
               <b>{words.heatsSheet.asFinished}</b>
               {several && <span className="note soft"> {profile.bars.join(', ')}</span>}
             </p>
-            <p className="note soft">{words.heatsSheet.finished(profile.shown, profile.layers)}</p>
+            <p className="note soft">
+              {words.heatsSheet.finished(
+                profile.shown.length,
+                profile.layers,
+                length(profile.shown.at(-1)!.to),
+              )}
+            </p>
           </li>
         ))}
       </ul>
@@ -109,27 +118,6 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
         table={tableOf(moments, words.heatsSheet.columns, words.heatsSheet.asLaid, trade)}
       />
     </section>
-  )
-}
-
-/** Carbon across the finished layers from one face inward. */
-function ProfileCell({
-  profile,
-  y,
-}: {
-  readonly profile: Treated['profiles'][number]
-  readonly y: (carbon: number) => number
-}) {
-  const wide = 2 * WIDE + 24
-  const long = profile.across.at(-1)?.[0] ?? 1
-  const path = line<readonly [number, number]>(
-    ([place]) => (place / long) * wide,
-    ([, carbon]) => y(carbon),
-  )
-  return (
-    <svg viewBox={`0 0 ${wide} ${TALL}`} className="carbon-cell" aria-hidden="true">
-      <path className="level" d={path([...profile.across]) ?? ''} />
-    </svg>
   )
 }
 

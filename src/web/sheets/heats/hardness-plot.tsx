@@ -5,9 +5,11 @@ import type { Treated } from '#job'
 import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
+import { roundHeats } from './round-heats.ts'
 import { spreadLabels } from './spread.ts'
 
-const TALL = 187
+const TOP = 24
+const TALL = TOP + 176
 const LEFT = 33
 const FOOT = 28
 
@@ -35,10 +37,10 @@ export function HardnessPlot({ treated }: { readonly treated: Treated }) {
     [Math.min(...heats), Math.max(...heats)],
     [LEFT + 8, Math.max(room - right, LEFT + 60)],
   )
-  const y = scaleLinear([low, high], [TALL, 8])
+  const y = scaleLinear([low, high], [TALL, TOP])
   const inch = say.units === 'inch'
   const ends = curves.map((c) => y(c.points.at(-1)!.value))
-  const labels = spreadLabels(ends, 18, 10, TALL + 4)
+  const labels = spreadLabels(ends, 18, TOP, TALL + 4)
   return (
     <section className="hardness" aria-labelledby="heats-hardness">
       <div className="plot-head">
@@ -59,6 +61,9 @@ export function HardnessPlot({ treated }: { readonly treated: Treated }) {
               )
               .join('; ')}
           >
+            <text className="soft" x={LEFT - 8} y={TOP - 11} textAnchor="end">
+              HRC
+            </text>
             {y.ticks(5).map((hrc) => (
               <g key={hrc} className="tick">
                 <path className="hair-line" d={`M${LEFT} ${y(hrc)}H${room - right + 6}`} />
@@ -67,14 +72,16 @@ export function HardnessPlot({ treated }: { readonly treated: Treated }) {
                 </text>
               </g>
             ))}
-            {[150, 250, 350, 450, 550, 650]
-              .map((c) => c + 273.15)
-              .filter((K) => K >= x.domain()[0]! && K <= x.domain()[1]!)
-              .map((K) => (
+            {roundHeats(x.domain() as [number, number], inch ? 200 : 100, inch).map(
+              ({ K, degrees }) => (
                 <text key={K} className="soft" x={x(K)} y={TALL + 22} textAnchor="middle">
-                  {say.temperature(K).replace(/\s*°.$/, inch ? '' : '')}
+                  {degrees}
                 </text>
-              ))}
+              ),
+            )}
+            <text className="soft" x={room - right + 12} y={TALL + 22}>
+              {inch ? '°F' : '°C'}
+            </text>
             {curves.map((c) => (
               <path
                 key={c.name}
@@ -166,12 +173,12 @@ function TemperMark({
   const labels = spreadLabels(
     at.map((v) => y(v)),
     17,
-    12,
+    TOP + 4,
     TALL - 22,
   )
   return (
     <g className="temper-mark">
-      <path d={`M${x(K)} 0V${TALL}`} />
+      <path d={`M${x(K)} ${TOP}V${TALL}`} />
       <text className="soft haloed" x={x(K) + 8} y={TALL - 6}>
         {words.heatsSheet.temperAt(say(K))}
       </text>

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { HeatRecord } from '#job'
 import { csvOf } from './plot-table.ts'
 import { spreadLabels } from './spread.ts'
+import { groupSteps } from './step-marks.ts'
 import { layTime, timeAbove } from './time-line.ts'
 
 /** A heat that climbs evenly from 300 K to 1500 K in 1200 s and stays for 600 s. */
@@ -30,19 +31,54 @@ describe('time in the fire', () => {
     expect(timeAbove([heat], 1501).above).toBe(0)
   })
 
-  it('runs on along the line, every heat after the one before, none longer than is drawn', () => {
+  it('a temper is seen to soak, however long it took to warm, and its cut lies within the soak', () => {
+    const temper = {
+      ...heat,
+      soak: 7200,
+      history: [...heat.history.slice(0, 2), { time: 8400, skin: 1500, core: 1500, mean: 1500 }],
+    } as HeatRecord
+    const [warming] = layTime([temper])[0]!.steps[0]!.warmings
+    const { points, cutAt } = warming!
+    const hot = points.filter((p) => p.K === 1500).map((p) => p.x)
+    expect(Math.max(...hot) - Math.min(...hot)).toBeGreaterThanOrEqual(300)
+    expect(cutAt).toBeGreaterThan(Math.min(...hot))
+    expect(cutAt).toBeLessThan(Math.max(...hot))
+  })
+
+  it('runs on along the line, every heat after the one before', () => {
     const [bar] = layTime([heat])
     const [step] = bar!.steps
     expect(step!.count).toBe(2)
     const [first, second] = step!.warmings
     expect(second!.from).toBeGreaterThan(first!.to)
-    for (const { points, from, to, cutShort } of step!.warmings) {
-      expect(cutShort).toBe(true)
+    for (const { points, from, to } of step!.warmings) {
       for (let i = 1; i < points.length; i++)
         expect(points[i]!.x).toBeGreaterThanOrEqual(points[i - 1]!.x)
       expect(points[0]!.x).toBe(from)
       expect(points.at(-1)!.x).toBeCloseTo(to, 9)
     }
+  })
+})
+
+describe('numbers of steps beneath their heats', () => {
+  it('are said together where they would stand upon one another', () => {
+    const steps = [11, 13, 14, 15, 16].map((step) => ({ step }))
+    const at = [0, 100, 128, 131, 141]
+    const marks = groupSteps(
+      steps,
+      (_, i) => at[i]!,
+      260,
+      (text) => text.length * 7,
+    )
+    expect(marks.map((m) => m.number)).toEqual(['11', '13', '14–16'])
+    // However narrow, none is left out and none reaches into the next.
+    const tight = groupSteps(
+      steps,
+      (_, i) => i,
+      5,
+      (text) => text.length * 7,
+    )
+    expect(tight.map((m) => m.number)).toEqual(['11–16'])
   })
 })
 

@@ -6,6 +6,7 @@ import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
 import type { PlotTable } from './plot-table.ts'
+import { groupSteps } from './step-marks.ts'
 import { type BarLine, type StepSpan, layTime } from './time-line.ts'
 
 const LEFT = 74
@@ -44,7 +45,11 @@ export function TemperaturePlot({ heats }: { readonly heats: readonly HeatRecord
         <h3 id="heats-history">{words.heatsSheet.history}</h3>
         <span className="note soft">{words.heatsSheet.historyNote}</span>
       </div>
-      <div ref={place} className="bars" tabIndex={room > 0 && room < NARROWEST ? 0 : undefined}>
+      <div
+        ref={place}
+        className={room < NARROWEST ? 'bars wider' : 'bars'}
+        tabIndex={room > 0 && room < NARROWEST ? 0 : undefined}
+      >
         {room > 0 &&
           bars.map((bar) => (
             <BarPlot
@@ -145,17 +150,16 @@ function BarPlot({ bar, alone, room, longest, glow }: BarPlotProps) {
                     d={`M${x(warming.from) - 12} ${y(KELVIN) + 5}l4 -10m0 10l4 -10`}
                   />
                 )}
-                {warming.cutShort && (
-                  <text
-                    className="soft haloed"
-                    x={x((warming.from + warming.to) / 2)}
-                    y={y(warming.heat.temperature) - 8}
-                    textAnchor="middle"
-                  >
-                    {words.heatsSheet.hours(
-                      (warming.heat.soak / 3600).toFixed(warming.heat.soak % 3600 === 0 ? 0 : 1),
-                    )}
-                  </text>
+                {warming.cutAt !== undefined && (
+                  <g transform={`translate(${x(warming.cutAt)} ${y(warming.heat.temperature)})`}>
+                    <path className="gap-line" d="M0 5l4 -10" />
+                    <path className="soft-line" d="M-4 5l4 -10m4 10l4 -10" />
+                    <text className="soft haloed" y="-10" textAnchor="middle">
+                      {words.heatsSheet.hours(
+                        (warming.heat.soak / 3600).toFixed(warming.heat.soak % 3600 === 0 ? 0 : 1),
+                      )}
+                    </text>
+                  </g>
                 )}
               </g>
             ))}
@@ -188,29 +192,36 @@ function StepLabels({
   const words = useWords()
   const say = useSay()
   const trade = useTradeWord()
-  return steps.map((step, i) => {
-    const [from, to] = [x(step.from), x(step.to)]
-    const next = steps[i + 1]
-    const free = (next ? x(next.from) : room) - from - 8
-    const name = `${step.step} ${trade(step.do)}`
-    const heats = `${words.heatsSheet.times(step.count)}, ${say.temperature(step.hottest)}`
+  const nameOf = (step: StepSpan) => `${step.step} ${trade(step.do)}`
+  const heatsOf = (step: StepSpan) =>
+    `${words.heatsSheet.times(step.count)}, ${say.temperature(step.hottest)}`
+  const wide = (text: string) => text.length * DIGIT
+  return groupSteps(steps, (step) => x(step.from), room, wide).map((mark) => {
+    const [first, ...more] = mark.steps
+    const alone = more.length === 0
     return (
-      <g key={step.step} className="step-label">
-        <title>{`${name}: ${heats}`}</title>
-        <path className="ink-line" d={`M${from} ${top}H${to - 2}`} />
-        <text x={from} y={top + 17} className="strong">
-          {fitted(name, free) ?? step.step}
+      <g key={mark.number} className="step-label">
+        <title>{mark.steps.map((s) => `${nameOf(s)}: ${heatsOf(s)}`).join('; ')}</title>
+        {mark.steps.map((s) => (
+          <path key={s.step} className="ink-line" d={`M${x(s.from)} ${top}H${x(s.to) - 2}`} />
+        ))}
+        <text x={mark.from} y={top + 17} className="strong">
+          {(alone && fitted(nameOf(first!), mark.free)) || mark.number}
         </text>
-        <text x={from} y={top + 36} className="soft">
-          {fitted(heats, free) ?? fitted(words.heatsSheet.times(step.count), free) ?? ''}
-        </text>
+        {alone && (
+          <text x={mark.from} y={top + 36} className="soft">
+            {fitted(heatsOf(first!), mark.free) ??
+              fitted(words.heatsSheet.times(first!.count), mark.free)}
+          </text>
+        )}
       </g>
     )
   })
 }
 
-/** Mean width of a letter at 14 px. */
+/** Mean width of a letter, and of a bold figure, at 14 px. */
 const LETTER = 6.6
+const DIGIT = 7.8
 
 function fitted(text: string, room: number): string | undefined {
   return text.length * LETTER <= room ? text : undefined

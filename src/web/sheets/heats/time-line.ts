@@ -9,7 +9,8 @@ export interface Warming {
   readonly cold: boolean
   /** Drawn seconds and kelvin; a long soak is cut short and marked. */
   readonly points: readonly { readonly x: number; readonly K: number }[]
-  readonly cutShort: boolean
+  /** Where a part of the soak was cut out, drawn seconds. */
+  readonly cutAt?: number
 }
 
 /** The heats of one step, one after another. */
@@ -34,8 +35,10 @@ export interface BarLine {
 
 /** Between two heats from cold lies a pause of this many drawn seconds, between two steps one more. */
 const PAUSE = 100
-/** A soak is drawn at most so long; the rest is cut out of it, s. */
+/** A heat is drawn about so long at most; the rest is cut out of its soak, s. */
 const LONGEST = 1200
+/** Of a long soak so much is drawn whatever the warming takes: that the bar stays at heat must be seen, s. */
+const SOAK_SEEN = 420
 /** After a bar has come out it is drawn cooling for so long, s. */
 const COOLING = 90
 
@@ -72,14 +75,15 @@ export function layTime(heats: readonly HeatRecord[]): BarLine[] {
 function layHeat(heat: HeatRecord, from: number, goesOn: boolean): Warming {
   const { history, soak, warming } = heat
   const whole = history.at(-1)?.time ?? 0
-  const cut = Math.max(0, whole - LONGEST)
+  const cut = Math.max(0, soak - Math.max(SOAK_SEEN, LONGEST - warming.value))
   // What is left out is taken from the middle of the soak, where nothing changes.
   const [begin, end] = [warming.value + (soak - cut) / 2, warming.value + (soak + cut) / 2]
   const drawn = (t: number) => (t <= begin ? t : t <= end ? begin : t - cut)
   const points = history.map(({ time, mean }) => ({ x: from + drawn(time), K: mean }))
   const to = from + drawn(whole)
   const last = history.at(-1)?.mean ?? 293.15
-  if (goesOn) return { heat, from, to, cold: !heat.again, points, cutShort: cut > 0 }
+  const cutAt = cut > 0 ? from + begin : undefined
+  if (goesOn) return { heat, from, to, cold: !heat.again, points, cutAt }
   return {
     heat,
     from,
@@ -87,7 +91,7 @@ function layHeat(heat: HeatRecord, from: number, goesOn: boolean): Warming {
     cold: !heat.again,
     // Out of the fire: falling away to where the line breaks.
     points: [...points, ...fall(to, last, isQuench(heat.medium))],
-    cutShort: cut > 0,
+    cutAt,
   }
 }
 

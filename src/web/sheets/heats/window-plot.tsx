@@ -4,10 +4,11 @@ import type { Treated } from '#job'
 import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
+import { roundHeats } from './round-heats.ts'
 
 const ROW = 40
 const LEFT = 118
-const FOOT = 44
+const FOOT = 64
 
 /** Which heats harden each steel, and which harden all. */
 export function WindowPlot({ treated }: { readonly treated: Treated }) {
@@ -96,6 +97,16 @@ function Bars({ room, rows, stated, glow }: BarsProps) {
   const [low, high] = [Math.min(...ends) - 15, Math.max(...ends) + 15]
   const x = scaleLinear([low, high], [LEFT, room - 108])
   const foot = rows.length * ROW + 6
+  const inch = say.units === 'inch'
+  // So far apart that no figure touches the next, nor lies under the line of the stated heat.
+  const every =
+    [20, 25, 50, 100, 200].find(
+      (step) => roundHeats([low, high], step, inch).length * 44 < x.range()[1]! - LEFT,
+    ) ?? 200
+  const ticks = roundHeats([low, high], every, inch).filter(
+    ({ K }) =>
+      stated === undefined || Math.abs(x(K) - x(stated)) > 18 || Math.abs(K - stated) < 0.5,
+  )
   const bare = (K: number) => say.temperature(K).replace(/\s*°.$/, '')
   const colour = (K: number) =>
     glow[Math.min(glow.length - 1, Math.max(0, Math.round((K - 773.15) / 10)))] ?? 'currentColor'
@@ -130,16 +141,24 @@ function Bars({ room, rows, stated, glow }: BarsProps) {
         )
       })}
       <path className="ink-line" d={`M${LEFT} ${foot}H${room - 108}`} />
-      {x.ticks(5).map((K) => (
-        <path key={K} className="ink-line" d={`M${x(K)} ${foot}v4`} />
+      {ticks.map(({ K, degrees }) => (
+        <g key={degrees}>
+          <path className="ink-line" d={`M${x(K)} ${foot}v4`} />
+          <text className="soft" x={x(K)} y={foot + 19} textAnchor="middle">
+            {degrees}
+          </text>
+        </g>
       ))}
+      <text className="soft" x={room - 108 + 12} y={foot + 19}>
+        {inch ? '°F' : '°C'}
+      </text>
       {stated !== undefined && (
         <>
           <path className="stated" d={`M${x(stated)} 0V${foot + 6}`} />
           <text
             className="strong"
             x={x(stated)}
-            y={foot + 24}
+            y={foot + 42}
             textAnchor={anchorOf(x(stated), room)}
           >
             {words.heatsSheet.stated(say.temperature(stated))}

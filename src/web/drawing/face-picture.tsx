@@ -1,9 +1,8 @@
 import { useEffect, useRef, useState } from 'react'
 import { type Painted, type PaintedSide, paint, useDesk, useWords } from '#desk'
+import { Measure } from '../form/measure.tsx'
+import { barLength } from './bar-length.ts'
 import { useRoom } from './use-room.ts'
-
-/** Steps a scale bar may have, mm. */
-const BARS = [1, 2, 5, 10, 20, 50, 100, 200]
 
 /** The etched face of the piece, drawn by the engine from the route, as wide as there is room. */
 export function FacePicture({ label }: { readonly label: string }) {
@@ -37,7 +36,8 @@ export function FacePicture({ label }: { readonly label: string }) {
     if (painted && ink) ink.putImageData(new ImageData(painted.rgba, painted.width), 0, 0)
   }, [painted])
   const perMm = painted ? room / (painted.width / (painted.perMetre / 1000)) : 0
-  const bar = BARS.findLast((mm) => mm * perMm <= room / 3) ?? 1
+  const inch = useDesk((desk) => desk.units === 'inch')
+  const bar = barLength(perMm > 0 ? 0.001 / perMm : 1, room, inch)
   return (
     <figure className="face" ref={place}>
       {(painted || isAwaited) && (
@@ -66,7 +66,8 @@ export function FacePicture({ label }: { readonly label: string }) {
             className={isSound ? undefined : 'stale'}
           />
           <figcaption className="note soft">
-            <span className="bar" style={{ width: `${bar * perMm}px` }} /> {bar} mm
+            <span className="bar" style={{ width: `${bar.metres * 1000 * perMm}px` }} />{' '}
+            <Measure text={bar.says} />
           </figcaption>
         </>
       ) : (

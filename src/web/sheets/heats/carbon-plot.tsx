@@ -3,6 +3,7 @@ import { useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord, Treated } from '#job'
 import { useNight } from '../../drawing/night.ts'
 import { steelColours, tonesFor } from '../../drawing/tones.ts'
+import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
 import { CarbonProfile } from './carbon-profile.tsx'
 import { PlotData } from './plot-data.tsx'
@@ -27,6 +28,7 @@ interface Moment {
 export function CarbonPlot({ treated }: { readonly treated: Treated }) {
   const words = useWords()
   const trade = useTradeWord()
+  const language = useDesk((desk) => desk.language)
   const steels = useDesk((desk) => desk.declared?.steels) ?? []
   const night = useNight()
   const { length } = useSay()
@@ -36,7 +38,8 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
   const low = Math.floor(Math.min(...values) * 20 - 0.5) / 20
   const high = Math.ceil(Math.max(...values) * 20 + 0.5) / 20
   const y = scaleLinear([Math.max(0, low), high], [TALL, 0])
-  const say = (carbon: number) => `${carbon.toFixed(2)} %`
+  const figure = numberIn(language, { minimumFractionDigits: 2, maximumFractionDigits: 2 })
+  const say = (carbon: number) => `${figure(carbon)} %`
   const tones = tonesFor(steels)
   const colours = steelColours(night)
   const fill = (steel: string) => colours.css(tones(steel).bright)
@@ -90,7 +93,7 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
               </p>
               <p className="note soft">
                 {moment.step === undefined
-                  ? moment.states.map((s) => `${s.steel} ${s.carbon.toFixed(2)}`).join(', ')
+                  ? moment.states.map((s) => `${s.steel} ${figure(s.carbon)}`).join(', ')
                   : level}
               </p>
             </li>

@@ -42,11 +42,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
         <div className="figures">
           {lines && (
             <p>
-              <span className="takeaway">
-                {(units === 'metric' ? lines.perMetre / 1000 : lines.perMetre * 0.0254).toFixed(
-                  units === 'metric' ? 2 : 0,
-                )}
-              </span>
+              <span className="takeaway">{say.lines(lines.perMetre).split(' ')[0]}</span>
               <span className="note soft">
                 {units === 'metric' ? words.take.perMm : words.take.perInch},{' '}
                 {words.take.lines(lines.along === 'x' ? 'x' : 'y')}

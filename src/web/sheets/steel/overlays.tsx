@@ -1,6 +1,5 @@
-import { useWords } from '#desk'
-import type { LaidSteel } from '#desk'
-import type { Catalogue } from '#words'
+import { type LaidSteel, useDesk, useWords } from '#desk'
+import { type Catalogue, type Language, withDecimalsOf } from '#words'
 import { useSay } from '../../form/say.ts'
 import { Measure } from '../../form/measure.tsx'
 import type { Weights, Wanted } from './painters.ts'
@@ -62,6 +61,7 @@ export function Legend({
   readonly bars: readonly string[]
 }) {
   const words = useWords()
+  const language = useDesk((desk) => desk.language)
   if (mode === 'etched' || mode === 'plain') return null
   return (
     <div className="legend">
@@ -91,7 +91,7 @@ export function Legend({
             <p className="note soft">
               {scale.says.map((text) => (
                 <span key={text}>
-                  <Measure text={text} />
+                  <Measure text={withDecimalsOf(language, text)} />
                 </span>
               ))}
             </p>
@@ -100,7 +100,7 @@ export function Legend({
       )}
       <p className="note soft">
         {words.steelSheet.legend[mode]}
-        {mode === 'carbon' && values && ` ${carbonHere(words, values)}`}
+        {mode === 'carbon' && values && ` ${carbonHere(words, language, values)}`}
         {mode === 'hardness' && values?.someSoft && ` ${words.steelSheet.soft}`}
       </p>
     </div>
@@ -108,10 +108,15 @@ export function Legend({
 }
 
 /** How far the carbon has levelled in the metal that is seen. */
-function carbonHere({ steelSheet }: Catalogue, { leanest, richest, apart }: SheetValues): string {
-  const [low, high] = [leanest, richest].map((c) => c.toFixed(2)) as [string, string]
+function carbonHere(
+  { steelSheet }: Catalogue,
+  language: Language,
+  { leanest, richest, apart }: SheetValues,
+): string {
+  const figure = (c: number) => withDecimalsOf(language, c.toFixed(2))
+  const [low, high] = [leanest, richest].map(figure) as [string, string]
   const here = low === high ? steelSheet.carbonLevel(low) : steelSheet.carbonSpread(low, high)
-  return apart >= 0.01 ? `${here} ${steelSheet.carbonApart(apart.toFixed(2))}` : here
+  return apart >= 0.01 ? `${here} ${steelSheet.carbonApart(figure(apart))}` : here
 }
 
 /** The same tones as the card's. */

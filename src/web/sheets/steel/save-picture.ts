@@ -1,5 +1,5 @@
 import { drawnInFull } from '../../drawing/print-whole.ts'
-import { barLength } from './scale-bar.tsx'
+import { barLength } from '../../drawing/bar-length.ts'
 
 /** Clear rim round a saved picture, css px. */
 const RIM = 33

@@ -15,9 +15,7 @@ export function SteelFigures() {
     <div className="figures">
       {lines && (
         <p>
-          <span className="takeaway">
-            {metric ? (lines.perMetre / 1000).toFixed(2) : (lines.perMetre * 0.0254).toFixed(0)}
-          </span>
+          <span className="takeaway">{say.lines(lines.perMetre).split(' ')[0]}</span>
           <span className="note soft">
             {metric ? words.take.perMm : words.take.perInch},{' '}
             {words.take.lines(lines.along === 'x' ? 'x' : 'y')}

@@ -1,10 +1,11 @@
+import type { Weights } from '#share'
 import type { PictureOrder, BandAnswer } from './band-worker.ts'
 import { type Band, drawBand } from './band.ts'
 import type { Crew } from './crew.ts'
 import { cutsOf } from './joints.ts'
 import { type Origin, type Stack, stacksOf } from './origin.ts'
 import { precisionFor } from './precision.ts'
-import { type TracerOptions, type Weights, NOTHING, traceOrigin } from './tracer.ts'
+import { type TracerOptions, NOTHING, traceOrigin } from './tracer.ts'
 import { type FaceView, coarsen } from '#view'
 
 /** The pattern on a face: which steel, how much of each pixel. Row-major from the top left. */

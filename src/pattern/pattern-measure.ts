@@ -1,11 +1,10 @@
-import { type Reach, type Weighing, aloneTo, meanStage } from '#share'
+import { type Reach, type Weighing, type Weights, aloneTo, meanStage, weighPile } from '#share'
 import { type TailStage, shaderText } from '#warp'
 import { LEAST, bendStage } from './bend-reader.ts'
 import { cutsOf } from './joints.ts'
 import { type Origin, stacksOf } from './origin.ts'
 import { bendText, meansText } from './pattern-shader-text.ts'
 import { type ShaderValues, Values } from './shader-values.ts'
-import { type Weights, weighingsOf } from './tracer.ts'
 
 const REACH_NAMES: Readonly<Record<Reach, string>> = { near: 'Near', alone: 'Alone', far: 'Far' }
 const REACHES = Object.keys(REACH_NAMES) as readonly Reach[]
@@ -50,7 +49,8 @@ export function patternMeasure(name: string, origin: Origin, means: number) {
 /** What each stack is weighed by; nothing where nothing is. */
 function weighed(origin: Origin, weights: readonly Weights[]): readonly (readonly Weighing[])[] {
   if (weights.length === 0) return []
-  return stacksOf(origin).map((s, i) => weighingsOf(s, weights, i, cutsOf(origin)))
+  const cuts = cutsOf(origin)
+  return stacksOf(origin).map((s, i) => weighPile(s, weights, i, cuts?.get(s)))
 }
 
 /** A stack is read near and far, and alone where its joints are unlike. */

@@ -1,10 +1,9 @@
-import { layerStage } from '#share'
+import { type Weights, layerStage, weighPile } from '#share'
 import { type TailStage, type Warp, shaderText } from '#warp'
 import { type Origin, type Run, type Split, type Stack, fuse, stacksOf } from './origin.ts'
 import { patternMeasure } from './pattern-measure.ts'
 import { float, seamLines, stageText, wayLines } from './pattern-shader-text.ts'
 import { type ShaderValues, Values } from './shader-values.ts'
-import { type Weights, weighingsOf } from './tracer.ts'
 
 /**
  * The whole tree of a pattern as text for a graphics card, made of the same graphs as the tracer's kernels and cut, as
@@ -158,7 +157,7 @@ function warpsOf(runs: readonly Run[], { run, from, to }: Piece): readonly Warp[
 
 function tailOf(end: Run['end'], { last }: Piece, directions: 2 | 3): TailStage | undefined {
   if (end.kind !== 'stack' || !last || directions !== 2) return undefined
-  return layerStage(weighingsOf(end, [{}], 0)[0]!)
+  return layerStage(weighPile(end, [{}], 0)[0]!)
 }
 
 /** Every run once, each before all that it leads to. */

@@ -6,17 +6,11 @@ import {
   layerStage,
   meanReader,
   slabShare,
-  weigh,
+  type Weights,
+  weighPile,
 } from '#share'
 import { type Evaluator, compile } from '#warp'
 import { type Origin, type Run, type Split, type Stack, fuse, stacksOf } from './origin.ts'
-
-/**
- * A property of each steel, by name: how light it etches, how high it stands. Or of each sheet of each stack, in the
- * order of `stacksOf`, sheets from the bottom up: what sheets of one steel do not share, as their carbon.
- */
-export type Weights = Readonly<Record<string, number>> | SheetWeights
-export type SheetWeights = readonly (readonly number[])[]
 
 /** No metal: a hole, or a branch that leads nowhere. */
 export const NOTHING = 0xffff
@@ -101,10 +95,9 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
     const seen = known.get(run)
     if (seen) return seen
     const { end } = run
+    const stack = end.kind === 'stack' ? stacks.indexOf(end) : NOTHING
     const weighings =
-      end.kind === 'stack' && covering
-        ? weighingsOf(end, weights, stacks.indexOf(end), cuts)
-        : undefined
+      end.kind === 'stack' && covering ? weighPile(end, weights, stack, cuts?.get(end)) : undefined
     const evaluator = compile(run.warps.toReversed(), {
       precision,
       directions,
@@ -117,7 +110,7 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
     const step = split ? run.warps.length - 1 - split.warp : -1
     const knot: Knot = {
       evaluator,
-      stack: end.kind === 'stack' ? stacks.indexOf(end) : NOTHING,
+      stack,
       split,
       ways: split ? split.ways.map(knotOf) : [],
       outputs: program.outputs.map((o) => o.channel),
@@ -147,25 +140,6 @@ export function traceOrigin(origin: Origin, options: TracerOptions): Tracer {
       settle(root, count, undefined, found, depth, 0, covering)
     },
   }
-}
-
-/** The weighings of a stack, `number` in `stacksOf`, all in the same cells. */
-export function weighingsOf(
-  end: Stack,
-  weights: readonly Weights[],
-  number: number,
-  cuts?: ReadonlyMap<Stack, Cut>,
-): Weighing[] {
-  return weights.map((w) => {
-    const ofSheet = isBySheet(w)
-      ? (_: unknown, place: number) => w[number]?.[place] ?? 0
-      : ({ steel }: { readonly steel: string }) => w[steel] ?? 0
-    return weigh(end.layers, ofSheet, end.soft, cuts?.get(end))
-  })
-}
-
-function isBySheet(weights: Weights): weights is SheetWeights {
-  return Array.isArray(weights)
 }
 
 function grainOf(weighings: readonly Weighing[]): Grain {

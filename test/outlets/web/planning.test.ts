@@ -225,12 +225,13 @@ describe('planning', () => {
     await fetch(`${app.server.address}/api/samples/reset`, { method: 'POST' })
     const page = await app.open('/rigging-knife/piece')
     const raindrop = page.getByRole('button', { name: /^Raindrop/ })
-    // Cuttings are drawn by the engine from jobs of their own: none is of one tone.
+    // Cuttings are drawn by the engine, with the build: none is of one tone.
     await eventually(() =>
-      raindrop.locator('canvas').evaluate((canvas: HTMLCanvasElement) => {
-        const { width, height } = canvas
-        const { data } = canvas.getContext('2d')?.getImageData(0, 0, width, height) ?? {}
-        return new Set(data).size
+      raindrop.locator('img').evaluate((drawn: HTMLImageElement) => {
+        const copy = new OffscreenCanvas(drawn.naturalWidth || 1, drawn.naturalHeight || 1)
+        const ink = copy.getContext('2d')!
+        ink.drawImage(drawn, 0, 0)
+        return new Set(ink.getImageData(0, 0, copy.width, copy.height).data).size
       }),
     ).toBeGreaterThan(20)
     const before = await kept(app, 'rigging-knife')

@@ -1,6 +1,6 @@
 import { type Weight, edit, useDesk, useWords, withValue } from '#desk'
 import { printQuantity } from '#units'
-import { SectionDrawing } from '../drawing/piece-drawing.tsx'
+import { SectionDrawing } from '../drawing/section-drawing.tsx'
 import { WrongMark } from './faults.tsx'
 import { Measure } from './measure.tsx'
 import { useSay } from './say.ts'

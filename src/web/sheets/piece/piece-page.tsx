@@ -10,7 +10,7 @@ import {
 } from '#desk'
 import type { Problem } from '#problem'
 import type { Size } from '#geometry'
-import { LEFT, ScaleDrawing, SectionDrawing, scaleOfPiece } from '../../drawing/piece-drawing.tsx'
+import { SectionDrawing } from '../../drawing/section-drawing.tsx'
 import { usePen } from '../../drawing/use-pen.ts'
 import { useRoom } from '../../drawing/use-room.ts'
 import { Faults } from '../../form/faults.tsx'
@@ -23,6 +23,7 @@ import { WeightWish } from '../../form/weight-wish.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
 import { PatternColumn } from './pattern-column.tsx'
 import { PieceLedger } from './piece-ledger.tsx'
+import { LEFT, ScaleDrawing, scaleOfPiece } from './scale-drawing.tsx'
 
 export function PiecePage() {
   const words = useWords()

@@ -1,8 +1,9 @@
 import type { ReactNode } from 'react'
 import type { PieceDrawing } from '#desk'
 import type { Point, Size } from '#geometry'
-import { TRUE, scaleToFit } from './scale.ts'
-import { usePen } from './use-pen.ts'
+import { TRUE, scaleToFit } from '../../drawing/scale.ts'
+import { type Px, lineOf, outlineOf } from '../../drawing/section-drawing.tsx'
+import { usePen } from '../../drawing/use-pen.ts'
 
 /** Px round the plan for its dimensions, and the most it may be tall beside type of the usual size. */
 export const LEFT = 72
@@ -102,8 +103,6 @@ function Placed({
   )
 }
 
-type Px = (m: number) => number
-
 function Plan({ piece, px }: { readonly piece: PieceDrawing; readonly px: Px }) {
   const length = px(piece.size.length)
   const half = px(piece.size.width) / 2
@@ -142,12 +141,6 @@ function Plan({ piece, px }: { readonly piece: PieceDrawing; readonly px: Px }) 
   )
 }
 
-function lineOf(points: readonly Point[], px: Px): string {
-  return points
-    .map(({ x, y }, i) => `${i === 0 ? 'M' : 'L'}${px(x).toFixed(2)} ${px(-y).toFixed(2)}`)
-    .join('')
-}
-
 /** A groove that comes back to its start is a ring: its path leaves out the way home. */
 function grooveOf(path: readonly Point[], px: Px): string {
   const [first, last] = [path[0], path.at(-1)]
@@ -155,60 +148,6 @@ function grooveOf(path: readonly Point[], px: Px): string {
   const whole = path.slice(1).reduce((sum, p, i) => sum + step(path[i], p), 0)
   const ring = path.length > 4 && last !== undefined && step(first, last) < whole / 4
   return lineOf(path, px) + (ring ? 'Z' : '')
-}
-
-function outlineOf(
-  { top, bottom }: { readonly top: readonly Point[]; readonly bottom: readonly Point[] },
-  px: Px,
-): string {
-  return `${lineOf([...top, ...bottom.toReversed()], px)}Z`
-}
-
-/** The section, cut metal hatched. */
-export function SectionDrawing({
-  piece,
-  label,
-  room,
-  thickness,
-}: {
-  readonly piece: PieceDrawing
-  readonly label: string
-  readonly room: number
-  /** Drawn as thick as this instead, m. */
-  readonly thickness?: number
-}) {
-  const own = scaleToFit(piece.size.width, room, 5)
-  const { ratio } = own
-  const by = thickness === undefined ? 1 : thickness / piece.size.height
-  const px = (m: number) => m * TRUE * ratio
-  const [width, height] = [px(piece.size.width), px(piece.size.height * by)]
-  const stretched = {
-    top: piece.section.top.map(({ x, y }) => ({ x, y: y * by })),
-    bottom: piece.section.bottom.map(({ x, y }) => ({ x, y: y * by })),
-  }
-  return (
-    <svg
-      width={width + 2}
-      height={height + 2}
-      viewBox={`${-width / 2 - 1} ${-height / 2 - 1} ${width + 2} ${height + 2}`}
-      role="img"
-      aria-label={label}
-      data-scale={own.words}
-    >
-      <defs>
-        <pattern
-          id="cut-metal"
-          width="5"
-          height="5"
-          patternUnits="userSpaceOnUse"
-          patternTransform="rotate(-45)"
-        >
-          <path d="M0 2.5H5" className="hatch-line" />
-        </pattern>
-      </defs>
-      <path d={outlineOf(stretched, px)} className="cut" />
-    </svg>
-  )
 }
 
 function Arrows() {

@@ -30,6 +30,27 @@ describe('a job that is being written', () => {
     expect(steps[0].step.after.size).toEqual({ length: 0.12, width: 0.04, height: 0.0135 })
   })
 
+  it('tells of no size that was only tried: what the piece asks for, once, and nothing while there is no piece', () => {
+    const steps = [{ ...stack, repeat: 1 }, { do: 'tack' }, { do: 'weld' }]
+    const begun = [...steps, { do: 'draw out', height: '?' }]
+    // 3 + 1.5 mm closed by 15 % is 3.825 mm: less than a spine of 4 mm.
+    const job = jobWith(begun, { piece: { kind: 'full-tang-knife' } })
+    const problems = computeJob(job).problems ?? []
+    expect(problems).toMatchObject([
+      {
+        at: 'bars.main[3].height',
+        what: 'the bar is 3.825 mm thick already; it cannot be drawn to 4 mm',
+      },
+    ])
+    expect(problems[0].try.join()).toContain('larger stack')
+    const soFar = routeSoFar(job)
+    expect(soFar.steps).toHaveLength(3)
+    expect(soFar.problems).toEqual([])
+    expect(computeJob(jobWith(begun)).problems?.map(({ at }) => at)).toEqual([
+      'bars.main[0].length',
+    ])
+  })
+
   it('stops where a step cannot be done, and says why at its place', () => {
     const job = jobWith([
       stack,

@@ -14,8 +14,9 @@ export interface SoFar {
 
 /**
  * The steps of an unfinished or impossible job that can be done as they stand: forward only, nothing
- * worked back. A number left free is taken from `solved` (place and name: the last sound plan),
- * else from its first guess. For showing a job that is being written.
+ * worked back. A number left free is taken from `solved` (place and name: the last sound plan), a
+ * length else from its first guess; a side that nobody stated is not guessed, the bar stops before it.
+ * For showing a job that is being written: what is wrong with numbers left free is the planner's to tell.
  */
 export function routeSoFar(job: Job, solved: Readonly<Record<string, number>> = {}): SoFar {
   const built = job.piece && buildPiece(job.piece)
@@ -31,6 +32,7 @@ export function routeSoFar(job: Job, solved: Readonly<Record<string, number>> = 
     for (const [index, planned] of (job.route.bars[bar] ?? []).entries()) {
       const before = takenBy(planned, inHand, visit)
       if (!before) return undefined
+      if (planned.free.some(isUnknownSide(planned, solved))) return undefined
       const values = filledIn(planned, solved)
       const result = planned.operation.forward(before, values as never, smithy)
       if (result.problems) {
@@ -61,6 +63,11 @@ function takenBy(
   return inHand && operation.takes !== 'none'
     ? [inHand, ...(others as Billet[])]
     : (others as Billet[])
+}
+
+function isUnknownSide({ at }: PlannedStep, solved: Readonly<Record<string, number>>) {
+  return ({ name, side }: PlannedStep['free'][number]) =>
+    side !== 'length' && solved[`${at}.${name}`] === undefined
 }
 
 function filledIn(

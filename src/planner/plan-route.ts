@@ -122,12 +122,17 @@ function work(route: Route, smithy: Smithy, options: PlanningOptions): Result<Pl
   let back = 1
   let tries = 0
   let good: Guess | undefined
+  let refused: Refused | undefined
   for (let round = 0; round < MOST_ROUNDS; round++) {
     options.signal?.throwIfAborted()
     const done = forward(order, route, guess, anyFree ? sizing : smithy)
     if (done.problems) {
       // A guess too short for the route's own crops says nothing about the route: guess longer.
-      if (!anyFree || tries++ >= MOST_TRIES) return done
+      if (!anyFree) return done
+      // What the piece itself asks for is told before what was only tried on the way to it.
+      if (!refused || (good && !refused.asked))
+        refused = { problems: done.problems, asked: good !== undefined }
+      if (tries++ >= MOST_TRIES) return { problems: toldOf(refused, done.problems) }
       guess = good ? between(all, guess, good, Math.min(1, back)) : between(all, guess, guess, 1)
       back *= 4
       continue
@@ -179,15 +184,35 @@ function firstGuess(step: PlannedStep, start: PlanningOptions['start']): Values 
   return values
 }
 
-/** Every free length moved from `a` toward `b`; from a guess toward itself doubles it. */
+/** What a route could not be gone through for: a value the piece asks for, or one that was only tried. */
+interface Refused {
+  readonly problems: readonly Problem[]
+  readonly asked: boolean
+}
+
+/** The problems to be told once every guess has failed: none names a value that nobody would ask for. */
+function toldOf(refused: Refused, last: readonly Problem[]): readonly Problem[] {
+  const [first] = refused.problems
+  if (refused.asked)
+    return [
+      { ...first, try: [...first.try, 'begin with a larger stack: the piece asks for this size'] },
+      ...refused.problems.slice(1),
+    ]
+  // Longer and longer bars failed alike: the first says so with a length one can picture.
+  return first.at === last[0].at ? refused.problems : last
+}
+
+/** Every free number moved from `a` toward `b`; from a guess toward itself lengths double and sides halve. */
 function between(all: readonly PlannedStep[], a: Guess, b: Guess, share: number): Guess {
   return new Map(
     all.map((step) => {
       const values: Record<string, unknown> = { ...a.get(step.at) }
-      for (const { name } of step.free) {
+      for (const { name, side } of step.free) {
         const from = values[name] as number
         const to = b.get(step.at)?.[name] as number
-        values[name] = a === b ? from * (1 + share) : from + (to - from) * share
+        // Too short a bar cannot be cropped; too thick a side cannot be drawn to.
+        const further = side === 'length' ? from * (1 + share) : from / (1 + share)
+        values[name] = a === b ? further : from + (to - from) * share
       }
       return [step.at, values]
     }),

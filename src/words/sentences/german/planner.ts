@@ -22,6 +22,8 @@ export const planner: Readonly<Record<string, string>> = {
   'write "?" and have the length worked out': '„?“ schreiben und die Länge errechnen lassen',
   'this number is left free, and there is no piece to work back from':
     'diese Zahl ist offen, und es gibt kein Stück, von dem zurückzurechnen wäre',
+  'begin with a larger stack: the piece asks for this size':
+    'mit einem größeren Paket beginnen: das Stück verlangt dieses Maß',
   'the planner works back from the finished piece': 'der Planer rechnet vom fertigen Stück zurück',
   'describe the piece': 'das Stück beschreiben',
   'state the number': 'die Zahl angeben',

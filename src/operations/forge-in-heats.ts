@@ -148,13 +148,13 @@ export function forgeInHeats(before: Billet, aim: ForgingAim, smithy: Smithy): R
   return ok(step(after, { losses: sumLosses(losses), heats: [heat], warnings }))
 }
 
-export function layersLost(lost: number, cause: string): Problem {
+export function layersLost(lost: number, cause: 'scale' | 'grinding'): Problem {
   return {
     at: '',
     what:
       lost === 1
-        ? `1 outer layer goes altogether as ${cause}`
-        : `${lost} outer layers go altogether as ${cause}`,
+        ? `1 outer layer is lost to ${cause}`
+        : `${lost} outer layers are lost to ${cause}`,
     why: 'the outer layer is thinner than what comes off',
     try: ['lay a thicker outside sheet', 'take less off', 'count on the fewer layers'],
   }

@@ -54,7 +54,7 @@ export function layTogether(
     const { build, size, volume } = clean.after
     laid.push({ build, thickness: size[side], volume })
   }
-  if (lost > 0) warnings.push({ ...layersLost(lost, 'ground'), at: 'cleanUp' })
+  if (lost > 0) warnings.push({ ...layersLost(lost, 'grinding'), at: 'cleanUp' })
   const [first] = pieces
   const after: Billet = {
     ...first,

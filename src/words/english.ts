@@ -6,6 +6,8 @@ const nounFor = (n: number, singular: string, many: string) =>
   one.select(n) === 'one' ? singular : many
 const plural = (n: number, singular: string, many: string) => `${n} ${nounFor(n, singular, many)}`
 
+const FACES = { face: 'Face', back: 'Back' }
+
 /** Everything the app says, in English. Other languages have the same keys: the compiler holds them to it. */
 export const english = {
   sheets: {
@@ -30,7 +32,7 @@ export const english = {
   bothKept: (n: number) =>
     `Another window saved first. Its version stands; yours is kept as version ${n}.`,
   layMine: 'Lay mine on top',
-  dismiss: 'Fine',
+  dismiss: 'Close',
   broke: 'This sheet broke down. Nothing that was typed is lost.',
   openAgain: 'Open it again',
   stale: 'The card shows the last sound plan: it waits for the change to make sense.',
@@ -88,11 +90,12 @@ export const english = {
     section: 'section A–A',
     usual: (value: string) => `usual: ${value}`,
     notSet: 'not set',
-    more: (n: number) => `${n} more that ${nounFor(n, 'is', 'are')} as usual`,
-    less: 'fewer',
+    more: (n: number) => `${n} more, left as usual`,
+    less: 'only what was set',
     steels: 'Steels in the stacks',
     noSteels: 'No stack is laid yet: its steels appear here.',
-    change: (steel: string) => `Every sheet of ${steel} becomes`,
+    steelOf: (steel: string) => `Every sheet of ${steel}`,
+    steelNote: 'choose another, and it is laid in its place',
     fineOrBold: 'Fine or bold',
     bold: 'bold',
     fine: 'fine',
@@ -135,7 +138,7 @@ export const english = {
     section: 'Section',
     bench: 'Lying on the bench',
     size: (unit: string) => `Size, ${unit}`,
-    mass: (unit: string) => `Mass, ${unit}`,
+    mass: (unit: string) => `Weight, ${unit}`,
     layers: 'Layers',
     heats: 'Heats',
     cold: 'cold',
@@ -199,7 +202,7 @@ export const english = {
     unknown: (name: string) => `“${name}” is not an operation`,
   },
   take: {
-    title: 'To take away',
+    title: 'What it comes to',
     lines: (along: 'x' | 'y'): string =>
       along === 'x' ? 'lines along the face' : 'lines across the face',
     perInch: 'per inch',
@@ -226,7 +229,11 @@ export const english = {
     looking: 'Looking at other ways to build it up …',
     considered: (n: number) =>
       `${wholeNumber(n)} ${nounFor(n, 'way', 'ways')} looked at; the best compromises:`,
-    asWritten: 'as it is written',
+    asWritten: 'the card as it stands',
+    recipe: (sheets: number, high: readonly number[]) =>
+      high.length === 0
+        ? `${plural(sheets, 'sheet', 'sheets')}, not restacked`
+        : `${plural(sheets, 'sheet', 'sheets')}, restacked ${high.map((n) => `${n} high`).join(', then ')}`,
     take: 'Take this way',
     layers: (n: number) => plural(n, 'layer', 'layers'),
     hands: (time: string) => `${time} of hands on the work`,
@@ -316,13 +323,17 @@ export const english = {
     title: 'The steel',
     waits: 'Once the route works out, the steel lies here to be turned in the light.',
     laying: 'the steel is being laid',
+    /** Sides by the make of the piece: of a blade with one edge, with two, and of all that has none. */
     views: {
-      face: 'Face',
-      back: 'Back',
-      edge: 'Edge',
-      spine: 'Far edge',
-      butt: 'Butt',
-      point: 'Point',
+      single: { ...FACES, edge: 'Edge', spine: 'Spine', butt: 'Butt', point: 'Point' },
+      double: { ...FACES, edge: 'One edge', spine: 'Other edge', butt: 'Butt', point: 'Point' },
+      none: {
+        ...FACES,
+        edge: 'One edge',
+        spine: 'Other edge',
+        butt: 'One end',
+        point: 'Other end',
+      },
     },
     viewsOf: 'Look at',
     handMoves: 'The hand moves',
@@ -459,7 +470,7 @@ export const english = {
       low: 'from',
       high: 'to',
       times: 'heats',
-      mass: 'mass, g',
+      mass: 'weight, g',
       model: 'model, mm a face',
       shop: 'shop, mm a face',
       purpose: 'for',

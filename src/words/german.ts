@@ -30,6 +30,8 @@ const patterns: Readonly<Record<string, string>> = {
 }
 
 /** Everything the app says, in German. */
+const FACES = { face: 'Fläche', back: 'Rückseite' }
+
 export const german: Catalogue = {
   sheets: {
     piece: 'Das Stück',
@@ -53,7 +55,7 @@ export const german: Catalogue = {
   bothKept: (n) =>
     `Ein anderes Fenster war schneller. Seine Fassung gilt; Ihre ist als Fassung ${n} aufgehoben.`,
   layMine: 'Meine darüberlegen',
-  dismiss: 'Gut',
+  dismiss: 'Schließen',
   broke: 'Dieses Blatt ist zusammengebrochen. Nichts Geschriebenes ist verloren.',
   openAgain: 'Neu öffnen',
   stale: 'Die Karte zeigt den letzten schlüssigen Plan: sie wartet, bis die Änderung aufgeht.',
@@ -115,7 +117,8 @@ export const german: Catalogue = {
     less: 'weniger',
     steels: 'Stähle in den Paketen',
     noSteels: 'Es liegt noch kein Paket: seine Stähle erscheinen hier.',
-    change: (steel) => `Jedes Blech aus ${steel} wird`,
+    steelOf: (steel) => `Jedes Blech aus ${steel}`,
+    steelNote: 'einen anderen wählen, und er wird an seiner Stelle gelegt',
     fineOrBold: 'Fein oder grob',
     bold: 'grob',
     fine: 'fein',
@@ -157,7 +160,7 @@ export const german: Catalogue = {
     section: 'Schnitt',
     bench: 'Auf der Bank',
     size: (unit) => `Maße, ${unit}`,
-    mass: (unit) => `Masse, ${unit}`,
+    mass: (unit) => `Gewicht, ${unit}`,
     layers: 'Lagen',
     heats: 'Hitzen',
     cold: 'kalt',
@@ -219,7 +222,7 @@ export const german: Catalogue = {
     unknown: (name) => `„${name}“ ist kein Arbeitsschritt`,
   },
   take: {
-    title: 'Zum Mitnehmen',
+    title: 'Was dabei herauskommt',
     lines: (along) => (along === 'x' ? 'Linien entlang der Fläche' : 'Linien quer über die Fläche'),
     perInch: 'je Zoll',
     perMm: 'je mm',
@@ -245,7 +248,11 @@ export const german: Catalogue = {
     looking: 'Andere Wege werden gesucht …',
     considered: (n) =>
       `${wholeNumber(n)} ${nounFor(n, 'Weg', 'Wege')} angesehen; die besten Mittelwege:`,
-    asWritten: 'wie geschrieben',
+    asWritten: 'die Karte, wie sie steht',
+    recipe: (sheets, high) =>
+      high.length === 0
+        ? `${plural(sheets, 'Blech', 'Bleche')}, nicht neu gestapelt`
+        : `${plural(sheets, 'Blech', 'Bleche')}, neu gestapelt ${high.map((n) => `${n} hoch`).join(', dann ')}`,
     take: 'Diesen Weg nehmen',
     layers: (n) => plural(n, 'Lage', 'Lagen'),
     hands: (time) => `${time} Handarbeit`,
@@ -336,12 +343,21 @@ export const german: Catalogue = {
     waits: 'Sobald der Arbeitsgang aufgeht, liegt hier der Stahl und lässt sich im Licht wenden.',
     laying: 'der Stahl wird gelegt',
     views: {
-      face: 'Fläche',
-      back: 'Rückseite',
-      edge: 'Kante',
-      spine: 'Gegenkante',
-      butt: 'Fuß',
-      point: 'Spitze',
+      single: { ...FACES, edge: 'Schneide', spine: 'Rücken', butt: 'Griffende', point: 'Ort' },
+      double: {
+        ...FACES,
+        edge: 'Eine Schneide',
+        spine: 'Andere Schneide',
+        butt: 'Griffende',
+        point: 'Ort',
+      },
+      none: {
+        ...FACES,
+        edge: 'Eine Kante',
+        spine: 'Andere Kante',
+        butt: 'Ein Ende',
+        point: 'Anderes Ende',
+      },
     },
     viewsOf: 'Ansicht',
     handMoves: 'Die Hand bewegt',
@@ -477,7 +493,7 @@ export const german: Catalogue = {
       low: 'von',
       high: 'bis',
       times: 'Hitzen',
-      mass: 'Masse, g',
+      mass: 'Gewicht, g',
       model: 'Modell, mm je Fläche',
       shop: 'Werkstatt, mm je Fläche',
       purpose: 'zum',

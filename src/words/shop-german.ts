@@ -23,6 +23,7 @@ export const shopGerman: Readonly<Record<string, string>> = {
   'welding scale': 'Zunder beim Schweißen',
   'forging scale': 'Zunder beim Schmieden',
   'treating scale': 'Zunder beim Härten',
+  grinding: 'Schliff',
   'grind stock': 'Schleifzugabe',
   'polish stock': 'Polierzugabe',
   'etch depth': 'Ätztiefe',

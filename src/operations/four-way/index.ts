@@ -216,7 +216,7 @@ function layGrid(
       const clean = takeFlats(turned, off, 'ground', densities)
       if (!clean) return failed(groundThrough(turned.size, cleanUp))
       losses.push(clean.loss)
-      if (clean.lost > 0) warnings.push({ ...layersLost(clean.lost, 'ground'), at: 'cleanUp' })
+      if (clean.lost > 0) warnings.push({ ...layersLost(clean.lost, 'grinding'), at: 'cleanUp' })
       inRow.push(clean.after)
     }
     const laid = layTogether(

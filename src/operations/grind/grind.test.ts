@@ -21,7 +21,7 @@ describe('grinding', () => {
       build: { form: 'layered' as const, axis: 'z' as const, layers, laid: 9 },
     }
     const step = stepOf(grind, { faces: 'top', off: '2.5 mm' }, bar)
-    expect(step.warnings[0].what).toBe('2 outer layers go altogether as ground')
+    expect(step.warnings[0].what).toBe('2 outer layers are lost to grinding')
     expect(step.after.build.form === 'layered' && step.after.build.layers.length).toBe(7)
     // Two and a half layers of 30 × 100: the top one and half the third are 1095, the second 15N20.
     expect(step.losses[0].masses['15N20']).toBeCloseTo(30 * 100 * 1e-9 * 7850, 12)

@@ -155,7 +155,7 @@ export const grind = operation({
     if (!level) return failed(reliefLeft(before, done.after))
     const loss = lossBetween(before, level, 'ground', densities)
     const warnings: Problem[] =
-      done.lost > 0 ? [{ ...layersLost(done.lost, 'ground'), at: 'off' }] : []
+      done.lost > 0 ? [{ ...layersLost(done.lost, 'grinding'), at: 'off' }] : []
     return ok(
       step(level, {
         losses: [loss],

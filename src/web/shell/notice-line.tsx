@@ -1,5 +1,6 @@
 import { useDesk, useSaid, useWords } from '#desk'
 import { Faults } from '../form/faults.tsx'
+import { sentence } from '../form/told.tsx'
 
 /** What was done or went wrong, and what can be pressed about it. It never asks, it only tells. */
 export function NoticeLine() {
@@ -12,7 +13,7 @@ export function NoticeLine() {
       {notice && (
         <>
           <div>
-            <p>{said(notice.words).text}</p>
+            <p>{sentence(said(notice.words).text)}</p>
             {notice.problems && <Faults problems={notice.problems} placed />}
           </div>
           <div className="acts">

@@ -96,7 +96,7 @@ describe('planning', () => {
 
     await page.getByRole('button', { name: 'The piece', exact: true }).click()
     await fieldAt(page, 'piece.kind').selectOption('Knife, full tang')
-    await page.getByRole('button', { name: /more that are as usual/ }).click()
+    await page.getByRole('button', { name: /more, left as usual/ }).click()
     for (const [name, value] of Object.entries(wanted.piece))
       if (name !== 'kind') await type(page, `piece.${name}`, value)
     await page.getByRole('button', { name: 'The shop', exact: true }).click()
@@ -172,7 +172,7 @@ describe('planning', () => {
     await notice.getByText('“torn.json” cannot be opened as a job').waitFor()
     expect(await notice.innerText()).toContain('line 1')
     expect(new URL(page.url()).pathname).toBe('/builders-plate/route')
-    await notice.getByRole('button', { name: 'Fine' }).click()
+    await notice.getByRole('button', { name: 'Close' }).click()
 
     await drop('faulty.json', sample('rigging-knife').replace('"weld"', '"wled"'))
     // The plate may have faults of its own by now: the new job's are meant.

@@ -139,9 +139,9 @@ function Steels({
             <SteelSwatch steel={steel} />
             <Field
               parameter={{ form: 'steel', help: '' }}
-              help={words.piece.change(steel)}
+              help={words.piece.steelNote}
               path={['steels of the stacks', steel]}
-              label={words.piece.change(steel)}
+              label={words.piece.steelOf(steel)}
               value={steel}
               onChange={(value) => {
                 if (typeof value === 'string') edit(replaceSteel(job, operations, steel, value))

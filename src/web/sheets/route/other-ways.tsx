@@ -3,6 +3,7 @@ import { type Way, type Ways, edit, secondEngine, useDesk, useWords } from '#des
 import { printQuantity } from '#units'
 import { Faults } from '../../form/faults.tsx'
 import { Measure } from '../../form/measure.tsx'
+import type { Catalogue } from '#words'
 import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
 import { Tolds } from '../../form/told.tsx'
@@ -61,7 +62,7 @@ function WayLine({ way }: { readonly way: Way }) {
     <li>
       <p>
         <b>
-          <Measure text={way.name} />
+          <Measure text={recipeWords(way.name, words)} />
         </b>
       </p>
       <p className="note">
@@ -84,4 +85,11 @@ function WayLine({ way }: { readonly way: Way }) {
       )}
     </li>
   )
+}
+
+/** The engine writes `15 → ×3 → ×4`; a smith says how high it is restacked. */
+function recipeWords(name: string, { ways }: Catalogue): string {
+  const [sheets, ...high] = [...name.matchAll(/\d+/g)].map(Number)
+  const isRecipe = sheets !== undefined && /^\d+(?: → ×\d+)*$/.test(name)
+  return isRecipe ? ways.recipe(sheets, high) : name
 }

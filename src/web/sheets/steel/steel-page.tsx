@@ -20,6 +20,7 @@ import { SteelFigures } from './steel-figures.tsx'
 import { Stage, type Tool, wayBetween } from './stage.tsx'
 import type { StageCamera } from './stage-camera.ts'
 import { useSteel } from './use-steel.ts'
+import { edgesOf } from './edges-of.ts'
 
 const VIEW_NAMES: readonly ViewName[] = ['face', 'back', 'edge', 'spine', 'butt', 'point']
 const AXES = { x: [1, 0, 0], y: [0, -1, 0], z: [0, 0, 1] } as const satisfies Record<string, Vector>
@@ -109,6 +110,7 @@ export function SteelPage() {
   )
   useMovingMetal(laid, painter?.by)
   const title = typeof name === 'string' ? name : words.steelSheet.title
+  const edges = useDesk(({ history }) => edgesOf(history?.now.piece))
   const whole = painter?.by.whole ?? true
   const canvas = painter?.by.canvas
   /** Nothing lies here yet, and nothing is on its way. */
@@ -122,7 +124,7 @@ export function SteelPage() {
             label={words.steelSheet.viewsOf}
             of={VIEW_NAMES}
             chosen={seen.view}
-            say={(view) => words.steelSheet.views[view]}
+            say={(view) => words.steelSheet.views[edges][view]}
             onChoose={(view) => camera.current?.goTo(view, still())}
           />
         </SheetHead>

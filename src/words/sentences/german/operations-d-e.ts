@@ -208,8 +208,8 @@ export const operationsDE: Readonly<Record<string, string>> = {
   'state "{0}" or "{1}"': '„{0}“ oder „{1}“ angeben',
   'the punch takes {0} of a bar {1} wide': 'der Lochstempel nimmt {0} eines {1} breiten Stabs',
   'the slit takes {0} of a bar {1} long': 'der Schlitz nimmt {0} eines {1} langen Stabs',
-  '1 outer layer goes altogether as {0}': '1 Außenlage geht ganz ab ({0})',
-  '{0} outer layers go altogether as {1}': '{0} Außenlagen gehen ganz ab ({1})',
+  '1 outer layer is lost to {0}': '1 Außenlage geht verloren ({0})',
+  '{0} outer layers are lost to {1}': '{0} Außenlagen gehen verloren ({1})',
   '{0} of {1} in coffee: wipe the smut off between.':
     '{0} von {1} in Kaffee: dazwischen den Belag abwischen.',
   '{0} of {1} in {2}, one part to {3} of water: wipe the smut off between.':

@@ -1,17 +1,21 @@
 import { useSyncExternalStore } from 'react'
 
-/** Where one is: the job, the sheet, the open step. `/builders-plate/route/plate/3`. */
+/** Where one is: the job, the sheet, the open step, `/builders-plate/route/plate/3`; or the list of jobs, `/jobs`. */
 export interface Address {
   readonly job?: string
   readonly sheet: string
   /** The open step: its bar and its index there. */
   readonly bar?: string
   readonly step?: number
+  /** The list of jobs is open. */
+  readonly list?: true
 }
 
 export const FIRST_SHEET = 'route'
+const LIST = '/jobs'
 
 export function readAddress(path: string): Address {
+  if (path === LIST) return { list: true, sheet: FIRST_SHEET }
   const [job, sheet, bar, step] = path.split('/').filter(Boolean).map(decodeURIComponent)
   const index = Number(step)
   return {
@@ -21,7 +25,8 @@ export function readAddress(path: string): Address {
   }
 }
 
-export function writeAddress({ job, sheet, bar, step }: Address): string {
+export function writeAddress({ job, sheet, bar, step, list }: Address): string {
+  if (list) return LIST
   const parts = job === undefined ? [] : [job, sheet]
   if (job !== undefined && bar !== undefined && step !== undefined) parts.push(bar, String(step))
   return `/${parts.map(encodeURIComponent).join('/')}`
@@ -31,17 +36,21 @@ const listeners = new Set<() => void>()
 const tell = () => listeners.forEach((listener) => listener())
 let read: { readonly path: string; readonly address: Address } | undefined
 
-/** The address as it stands. */
+/** The address as it stands; on the list, with the sheet one came from. */
 export function address(): Address {
   const path = location.pathname
-  if (read?.path !== path) read = { path, address: readAddress(path) }
+  if (read?.path !== path) {
+    const here = readAddress(path)
+    read = { path, address: here.list && read ? { ...here, sheet: read.address.sheet } : here }
+  }
   return read.address
 }
 
 /** Goes there; `replace` where going back should not lead here. */
 export function go(to: Partial<Address>, replace = false): void {
   const from = address()
-  const path = writeAddress({ ...(to.job === undefined ? from : { sheet: from.sheet }), ...to })
+  const kept = to.job === undefined && !to.list ? from : { sheet: from.sheet }
+  const path = writeAddress({ ...kept, ...to })
   if (path === location.pathname) return
   history[replace ? 'replaceState' : 'pushState'](null, '', path)
   tell()

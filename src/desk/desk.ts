@@ -46,8 +46,6 @@ export interface Desk {
   readonly language: Language
   readonly theme: Theme
   readonly notice?: Notice
-  /** The list of jobs is open. */
-  readonly listOpen: boolean
 }
 
 const kept = keptPreferences()
@@ -59,7 +57,6 @@ export const useDesk = create<Desk>(() => ({
   units: kept.units === 'inch' ? 'inch' : 'metric',
   language: languageOf(kept.language ?? navigator.language),
   theme: kept.theme === 'paper' || kept.theme === 'night' ? kept.theme : 'system',
-  listOpen: false,
 }))
 
 const set = useDesk.setState
@@ -87,7 +84,11 @@ export async function openJob(id: string): Promise<void> {
       lay(id, draft.job, draft.base)
       set({ saving: 'offline' })
     } else if (fault instanceof Refused && fault.status === 404) {
-      set({ id: undefined, history: undefined, listOpen: true, notice: { words: fault.message } })
+      set({ id: undefined, history: undefined, notice: { words: fault.message } })
+      go({ list: true }, true)
+    } else if (fault instanceof NoServer) {
+      set({ notice: { words: wordsIn(get().language).notKeptHere } })
+      go({ list: true }, true)
     } else set({ notice: { words: (fault as Error).message } })
   }
 }
@@ -238,6 +239,19 @@ function sameRows(before: readonly Row[] | undefined, now: readonly Row[]): read
   })
 }
 
+/** Whether the last sound plan was made for a piece. */
+let forPiece = false
+
+/** The last sound plan once this has been worked out: a stack alone is none, nor is one made for no piece or for another. */
+function soundAfter(worked: Worked, job: Written): Pick<Desk, 'sound'> | undefined {
+  const hasPiece = job.piece !== undefined
+  if (worked.sound && (worked.totals?.heats ?? 0) > 0) {
+    forPiece = hasPiece
+    return { sound: worked }
+  }
+  return hasPiece === forPiece && !worked.sound ? undefined : { sound: undefined }
+}
+
 /** The piece drawn last, so that only a changed one is drawn again. */
 let drawnPiece: unknown
 
@@ -251,7 +265,7 @@ function workOutNow(job: Written): void {
     .then((told) => {
       if (!told || get().history?.now !== job) return
       const worked = { ...told, rows: sameRows(get().worked?.rows, told.rows) }
-      set({ worked, doing: undefined, ...(worked.sound && { sound: worked }) })
+      set({ worked, doing: undefined, ...soundAfter(worked, job) })
     })
     .catch((fault: Error) => set({ doing: undefined, notice: { words: fault.message } }))
   if (job.piece !== drawnPiece || !get().piece) {
@@ -264,16 +278,23 @@ function workOutNow(job: Written): void {
   }
 }
 
-/** Makes a job and opens it. */
-export async function newJob(job: Written, sheet?: string): Promise<void> {
+/** Makes a job and opens it; whether it could be. What went wrong is told. */
+export async function newJob(job: Written, sheet?: string): Promise<boolean> {
   try {
     const line = await server.add(job)
     await loadList()
     go({ job: line.id, ...(sheet !== undefined && { sheet }) })
+    return true
   } catch (fault) {
-    set({ notice: { words: (fault as Error).message } })
+    const tooLarge = fault instanceof Refused && fault.status === TOO_LARGE
+    set({
+      notice: { words: tooLarge ? wordsIn(get().language).tooLarge : (fault as Error).message },
+    })
+    return false
   }
 }
+
+const TOO_LARGE = 413
 
 export async function choose(
   what: Partial<Pick<Desk, 'units' | 'language' | 'theme'>>,
@@ -293,14 +314,20 @@ export function openBars(): readonly string[] {
 /** The job being fetched: it is laid once, however often it is asked for. */
 let opening: string | undefined
 
+/** From the list back to the job that lay open, or else the newest. */
+export function leaveList(sheet?: string): void {
+  const job = get().id ?? get().jobs[0]?.id
+  if (job !== undefined) go({ job, ...(sheet !== undefined && { sheet }) })
+}
+
 /** Opens the job the address names, or the newest. */
 export async function followAddress(): Promise<void> {
-  const { job } = address()
+  const { job, list } = address()
+  if (list) return
   if (job === undefined) {
     await loadList()
     const first = get().jobs[0]
-    if (first) go({ job: first.id }, true)
-    else set({ listOpen: true })
+    go(first ? { job: first.id } : { list: true }, true)
     return
   }
   if (job === get().id || job === opening) return

@@ -1,10 +1,11 @@
 /** The job that lies open: what it is, was and will be, worked out as it is changed, and kept. */
-export { closeStep, go, useAddress } from './address.ts'
+export { address, closeStep, go, useAddress } from './address.ts'
 export {
   type Theme,
   choose,
   edit,
   followAddress,
+  leaveList,
   loadList,
   newJob,
   openBars,

@@ -31,6 +31,10 @@ export const english = {
   working: (what: string) => `working out ${what}`,
   bothKept: (n: number) =>
     `Another window saved first. Its version stands; yours is kept as version ${n}.`,
+  notKeptHere:
+    'The server does not answer, and nothing of this job is kept in this browser. The jobs that are stand on the list.',
+  tooLarge:
+    'It is too large for a job: a route card is a page of text, of two million characters at most. Is it the right file?',
   layMine: 'Lay mine on top',
   dismiss: 'Close',
   broke: 'This sheet broke down. Nothing that was typed is lost.',
@@ -59,6 +63,10 @@ export const english = {
     themes: { system: 'as the system', paper: 'paper', night: 'night shop' },
     language: 'Language',
     notJob: (name: string) => `“${name}” cannot be opened as a job`,
+    notText: (name: string) =>
+      `“${name}” is no job file: those are text, end in .json and begin with a brace. Take one out of “Download the job file”, or begin a new job here.`,
+    tooLarge: (name: string, megabytes: string) =>
+      `“${name}” is ${megabytes} MB, too large for a job: a job file is a page of text, at most 2 MB. Is it the right file? If it is, take pictures and logs out of it.`,
     dropHere: 'Let go to open the job file',
     openedWithFaults: (n: number) =>
       `The job is open, with ${plural(n, 'fault', 'faults')} to mend: they stand where they are.`,
@@ -107,6 +115,10 @@ export const english = {
     routeProblem: 'The route does not work out as it stands:',
     toRoute: 'To the route',
     waits: 'The route waits and keeps its last sound plan. Nothing has been changed for you.',
+    unknownKind: 'This program knows no such kind of piece.',
+    chooseKind: 'Choose one under “Kind”; sizes of the same name are kept.',
+    noRoute:
+      'The sizes stand. Next lay the stack that it is forged from: its length is worked back from them.',
     cannotBoth: (mass: string, sizes: string) => `${mass} and ${sizes} cannot both be`,
     weighsBut: (found: string, off: string, more: boolean) =>
       more

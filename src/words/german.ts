@@ -54,6 +54,10 @@ export const german: Catalogue = {
   working: (what) => `wird gerechnet: ${what}`,
   bothKept: (n) =>
     `Ein anderes Fenster war schneller. Seine Fassung gilt; Ihre ist als Fassung ${n} aufgehoben.`,
+  notKeptHere:
+    'Der Server antwortet nicht, und von diesem Auftrag ist in diesem Browser nichts aufgehoben. Was aufgehoben ist, steht auf der Liste.',
+  tooLarge:
+    'Das ist zu groß für einen Auftrag: eine Karte ist eine Seite Text, höchstens zwei Millionen Zeichen. Ist es die richtige Datei?',
   layMine: 'Meine darüberlegen',
   dismiss: 'Schließen',
   broke: 'Dieses Blatt ist zusammengebrochen. Nichts Geschriebenes ist verloren.',
@@ -82,6 +86,10 @@ export const german: Catalogue = {
     themes: { system: 'wie das System', paper: 'Papier', night: 'Nachtschicht' },
     language: 'Sprache',
     notJob: (name) => `„${name}“ lässt sich nicht als Auftrag öffnen`,
+    notText: (name) =>
+      `„${name}“ ist keine Auftragsdatei: die ist Text, endet auf .json und beginnt mit einer geschweiften Klammer. Eine nehmen, die mit „Auftragsdatei herunterladen“ entstand, oder hier einen neuen Auftrag beginnen.`,
+    tooLarge: (name, megabytes) =>
+      `„${name}“ hat ${megabytes} MB, zu viel für einen Auftrag: eine Auftragsdatei ist eine Seite Text, höchstens 2 MB. Ist es die richtige Datei? Wenn ja: Bilder und Protokolle herausnehmen.`,
     dropHere: 'Loslassen, um die Auftragsdatei zu öffnen',
     openedWithFaults: (n) =>
       `Der Auftrag ist offen, mit ${plural(n, 'Fehler', 'Fehlern')}: sie stehen dort, wo sie sind.`,
@@ -131,6 +139,10 @@ export const german: Catalogue = {
     toRoute: 'Zum Arbeitsgang',
     waits:
       'Der Arbeitsgang wartet und behält seinen letzten schlüssigen Plan. Es wurde nichts für Sie geändert.',
+    unknownKind: 'Eine solche Art von Stück kennt dieses Programm nicht.',
+    chooseKind: 'Unter „Art“ eine wählen; Maße gleichen Namens bleiben.',
+    noRoute:
+      'Die Maße stehen. Als Nächstes das Paket legen, aus dem es geschmiedet wird: seine Länge wird aus ihnen zurückgerechnet.',
     cannotBoth: (mass, sizes) => `${mass} und ${sizes} gehen nicht zusammen`,
     weighsBut: (found, off, more) =>
       more

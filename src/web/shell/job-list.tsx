@@ -90,10 +90,7 @@ function JobRow({
         type="button"
         className="job-name"
         aria-current={open || undefined}
-        onClick={() => {
-          useDesk.setState({ listOpen: false })
-          go({ job: job.id })
-        }}
+        onClick={() => go({ job: job.id })}
       >
         <b>{setApostrophes(job.name)}</b>
         <span className="note soft">
@@ -139,7 +136,6 @@ function NewJob() {
       ...route,
       name: kind ? words.joblist.nameOf(trade(kind.title)) : words.joblist.blankName,
     }
-    useDesk.setState({ listOpen: false })
     await newJob(job, kind ? 'piece' : 'route')
   }
   return (

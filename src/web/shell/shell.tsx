@@ -3,6 +3,7 @@ import {
   choose,
   followAddress,
   go,
+  leaveList,
   redoEdit,
   undoEdit,
   useAddress,
@@ -20,21 +21,21 @@ import { NoticeLine } from './notice-line.tsx'
 /** The top line, the open sheet, and what is said at the foot. */
 export function Shell() {
   const address = useAddress()
-  const listOpen = useDesk((desk) => desk.listOpen)
+  const listOpen = address.list === true
   // While another job is fetched the old one does not stand under the new one's address.
   const open = useDesk((desk) => desk.history !== undefined && desk.id === address.job)
   const words = useWords()
   useTheme()
-  useDocumentWords()
+  useDocumentWords(listOpen)
   useWorkedMark()
-  useEffect(() => void followAddress(), [address.job])
+  useEffect(() => void followAddress(), [address.job, listOpen])
   const sheet = sheets.find(({ name }) => name === address.sheet) ?? sheets[1]
   return (
     <>
       <a className="skip" href="#sheet">
         {words.skip}
       </a>
-      <TopLine current={sheet.name} />
+      <TopLine current={sheet.name} listOpen={listOpen} />
       <main id="sheet" tabIndex={-1} className={listOpen ? 'sheet' : `sheet ${sheet.name}`}>
         <Mishap
           key={`${address.job} ${sheet.name} ${listOpen}`}
@@ -56,12 +57,11 @@ export function Shell() {
   )
 }
 
-function TopLine({ current }: { readonly current: string }) {
+function TopLine({ current, listOpen }: { readonly current: string; readonly listOpen: boolean }) {
   const words = useWords()
   const past = useDesk((desk) => desk.history?.past.length ?? 0)
   const future = useDesk((desk) => desk.history?.future.length ?? 0)
   const units = useDesk((desk) => desk.units)
-  const listOpen = useDesk((desk) => desk.listOpen)
   return (
     <div className="top">
       <nav aria-label={words.sheetsNav}>
@@ -72,8 +72,8 @@ function TopLine({ current }: { readonly current: string }) {
             className="word"
             aria-current={!listOpen && name === current ? 'page' : undefined}
             onClick={() => {
-              useDesk.setState({ listOpen: false })
-              go({ sheet: name, bar: undefined, step: undefined })
+              if (listOpen) leaveList(name)
+              else go({ sheet: name, bar: undefined, step: undefined })
             }}
           >
             <span>{words.sheets[name]}</span>
@@ -86,7 +86,7 @@ function TopLine({ current }: { readonly current: string }) {
           type="button"
           className="word"
           aria-pressed={listOpen}
-          onClick={() => useDesk.setState({ listOpen: !listOpen })}
+          onClick={() => (listOpen ? leaveList() : go({ list: true }))}
         >
           <span>{words.jobs}</span>
         </button>
@@ -144,13 +144,15 @@ function useTheme(): void {
   }, [night])
 }
 
-function useDocumentWords(): void {
+function useDocumentWords(listOpen: boolean): void {
+  const { jobs } = useWords()
   const language = useDesk((desk) => desk.language)
   const name = useDesk((desk) => desk.history?.now.name)
   useEffect(() => {
     document.documentElement.lang = language
-    document.title = typeof name === 'string' ? `${name} – Billetwright` : 'Billetwright'
-  }, [language, name])
+    const here = listOpen ? jobs : name
+    document.title = typeof here === 'string' ? `${here} – Billetwright` : 'Billetwright'
+  }, [language, listOpen, jobs, name])
 }
 
 /** Counts the plans shown: what measures the app sees when an edit has reached the card. */

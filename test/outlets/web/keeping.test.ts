@@ -98,17 +98,28 @@ describe('nothing is lost', () => {
     await page.context().close()
   })
 
-  it('opens again with the network gone, and saves when it is back', async () => {
+  it('opens again with the network gone, from the first visit on, and saves when it is back', async () => {
     const page = await app.open('/galley-knife/route', { serviceWorkers: 'allow' })
+    const { length } = (await (await fetch(`${app.server.address}/api/jobs`)).json()) as unknown[]
     await page.evaluate(async () => {
       await navigator.serviceWorker.ready
     })
-    // From now on the service worker answers this page.
-    await page.reload()
-    await page.locator('.figures').waitFor()
+    const jobsKept = () =>
+      page.evaluate(async () => {
+        const requests = await (await caches.open('jobs')).keys()
+        return requests.filter(({ url }) => /\/api\/jobs\/[^/]+$/.test(url)).length
+      })
+    await eventually(jobsKept).toBe(length)
     await page.context().setOffline(true)
     await page.reload()
     await page.locator('.figures').waitFor()
+    // A job that was never opened here.
+    await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+    await page.getByRole('button', { name: /^Rigging knife/ }).click()
+    await page.locator('.figures').waitFor()
+    await page.goBack()
+    await page.goBack()
+    await page.getByRole('heading', { name: /^Galley knife/ }).waitFor()
     await page.getByRole('button', { name: 'The piece', exact: true }).click()
     await type(page, 'name', 'Galley knife, thought of at sea')
     await page.locator('[data-saving="offline"]').waitFor()
@@ -117,6 +128,35 @@ describe('nothing is lost', () => {
     await page.context().setOffline(false)
     await settled(page)
     expect((await kept(app, 'galley-knife')).name).toBe('Galley knife, thought of at sea')
+    // What was saved is kept here too, as it was saved.
+    const nameKept = () =>
+      page.evaluate(async () => {
+        const answer = await (await caches.open('jobs')).match('/api/jobs/galley-knife')
+        return ((await answer?.json()) as { name?: string } | undefined)?.name
+      })
+    await eventually(nameKept).toBe('Galley knife, thought of at sea')
+    await page.context().close()
+  })
+
+  it('the list of jobs has an address: reload stays there, back and forward lead out and in', async () => {
+    const page = await app.open('/rigging-knife/piece')
+    await fieldAt(page, 'piece.width').waitFor()
+    await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+    expect(new URL(page.url()).pathname).toBe('/jobs')
+    await page.getByRole('heading', { name: 'New job' }).waitFor()
+    await page.reload()
+    await page.getByRole('heading', { name: 'New job' }).waitFor()
+    expect(await page.title()).toMatch(/^Jobs/)
+    await page.goBack()
+    await fieldAt(page, 'piece.width').waitFor()
+    await page.goForward()
+    await page.getByRole('heading', { name: 'New job' }).waitFor()
+    // Out of it again by its own word and by the key that closes what is open.
+    await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+    await fieldAt(page, 'piece.width').waitFor()
+    await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+    await page.keyboard.press('Escape')
+    await fieldAt(page, 'piece.width').waitFor()
     await page.context().close()
   })
 

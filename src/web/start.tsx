@@ -2,6 +2,7 @@ import { StrictMode } from 'react'
 import { createRoot } from 'react-dom/client'
 import { loadWords } from '#words'
 import { engine, followAddress, listenToWindows, loadList, useDesk } from '#desk'
+import { keepAppAndJobs } from './offline/keep.ts'
 import { listenToKeys } from './shell/keys.ts'
 import { Shell } from './shell/shell.tsx'
 
@@ -24,6 +25,4 @@ void loadList()
 void followAddress()
 listenToWindows()
 listenToKeys()
-
-if ('serviceWorker' in navigator && import.meta.env.PROD)
-  void navigator.serviceWorker.register('/service-worker.js').catch(() => undefined)
+if (import.meta.env.PROD) keepAppAndJobs()

@@ -79,7 +79,10 @@ function notJson(text: string, error: Error): Problem {
   return {
     at,
     what: 'the file cannot be read from here on',
-    why: `it is not JSON: ${error.message.replace(/ in JSON.*$/, '').slice(0, 120)}`,
+    why:
+      position && Number(position[1]) < text.trimEnd().length
+        ? 'it is not JSON: a comma, a quote or a bracket is missing there, or one is too many'
+        : 'it is not JSON: it breaks off before it is complete',
     try: [
       'look for a comma or a quote missing just before this place',
       'quantities stand in quotes: "12 mm"',

@@ -37,9 +37,9 @@ export function findPieceKind(name: string): Result<PieceKind> {
   if (found) return ok(found)
   const names = pieceKinds.map((kind) => kind.name)
   return failed({
-    at: '',
+    at: 'kind',
     what: `"${name.slice(0, 60)}" is not a kind of piece`,
-    why: `the kinds are: ${names.join(', ')}`,
+    why: 'a kind says which sizes are asked for',
     try: [
       ...nearest(name, names).map((n) => `did you mean "${n}"?`),
       `one of: ${names.join(', ')}`,

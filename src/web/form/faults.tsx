@@ -35,11 +35,17 @@ export function Faults({
   const words = useWords()
   const said = useSaid()
   if (problems.length === 0) return null
+  // The names of kinds are for those who write job files by hand; here one is chosen from a list.
+  const told = problems.map((problem) =>
+    problem.at === 'piece.kind'
+      ? { ...problem, what: words.piece.unknownKind, why: words.piece.chooseKind, try: [] }
+      : problem,
+  )
   // A path is the same in every language; the line of a torn file is told.
   const place = (at: string) => (/\s/.test(at) ? said(at).text : at)
   return (
     <div className="faults">
-      {problems.map((problem) => (
+      {told.map((problem) => (
         <div key={`${problem.at} ${problem.what}`} className="fault">
           <p>
             <WrongMark />{' '}

@@ -1,19 +1,36 @@
 import { engine, newJob, useDesk } from '#desk'
 import { wordsIn } from '#words'
 
+/** Bytes; a job is a page of text, and the engine reads two million characters. */
+const LARGEST_FILE = 2_000_000
+
 /** Opens a job file as a new job; what is wrong with it is told and mended on the card. */
 export async function openFile(file: File): Promise<void> {
   const words = wordsIn(useDesk.getState().language)
-  const read = await engine.ask({ ask: 'read', text: await file.text() })
+  // By the size it is known before any of it is read.
+  if (file.size > LARGEST_FILE) {
+    const megabytes = say(file.size / 1e6)
+    return useDesk.setState({ notice: { words: words.joblist.tooLarge(file.name, megabytes) } })
+  }
+  const text = await file.text()
+  if (!/^\s*\{/.test(text))
+    return useDesk.setState({ notice: { words: words.joblist.notText(file.name) } })
+  const read = await engine.ask({ ask: 'read', text })
   if (!read.job) {
     useDesk.setState({
       notice: { words: words.joblist.notJob(file.name), problems: read.problems },
     })
     return
   }
-  await newJob(read.job)
+  if (!(await newJob(read.job))) return
   if (read.problems.length > 0)
     useDesk.setState({ notice: { words: words.joblist.openedWithFaults(read.problems.length) } })
+}
+
+/** Megabytes to one place, as the language writes them. */
+function say(megabytes: number): string {
+  const { language } = useDesk.getState()
+  return new Intl.NumberFormat(language, { maximumFractionDigits: 1 }).format(megabytes)
 }
 
 /** Gives the open job as a file, written as the command line writes it. */

@@ -132,6 +132,43 @@ describe('planning', () => {
     await page.context().close()
   })
 
+  it('a blank card draws and sizes the kind of piece chosen before there is any bar', async () => {
+    const page = await app.open('/builders-plate/route')
+    await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+    await page.getByRole('button', { name: 'a blank card' }).click()
+    await page.getByRole('button', { name: 'Lay the first stack' }).waitFor()
+    await page.getByRole('button', { name: 'The piece', exact: true }).click()
+    await fieldAt(page, 'piece.kind').selectOption('Knife, full tang')
+    await page.locator('.scale-drawing svg').first().waitFor()
+    expect(await fieldAt(page, 'piece.bladeLength').inputValue()).toBe('120 mm')
+    expect(await fieldAt(page, 'piece.handleLength').inputValue()).toBe('110 mm')
+    expect(await page.getByText('keeps its last sound plan').count()).toBe(0)
+    const length = () => page.locator('.scale-drawing svg').first().innerHTML()
+    const before = await length()
+    await type(page, 'piece.bladeLength', '150 mm')
+    await eventually(length).not.toBe(before)
+    await page.getByRole('button', { name: 'Lay the first stack' }).click()
+    await eventually(() => page.url()).toMatch(/\/route$/)
+    await page.context().close()
+  })
+
+  it('a kind of piece nobody knows is told once, in words, without the names of the file', async () => {
+    const job = { ...JSON.parse(sample('rigging-knife')), piece: { kind: 'tang-knife' } } as object
+    const answer = await fetch(`${app.server.address}/api/jobs`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', origin: app.server.address },
+      body: JSON.stringify({ job }),
+    })
+    const { id } = (await answer.json()) as { id: string }
+    const page = await app.open(`/${id}/piece`)
+    await page.getByText('This program knows no such kind of piece.').first().waitFor()
+    expect(await page.getByText('This program knows no such kind of piece.').count()).toBe(1)
+    await page.getByRole('button', { name: 'The route', exact: true }).click()
+    await page.getByText('This program knows no such kind of piece.').first().waitFor()
+    expect(await page.locator('main').innerText()).not.toMatch(/-knife/)
+    await page.context().close()
+  })
+
   it('fifty changes are undone one by one and done again', async () => {
     const page = await app.open('/galley-knife/piece')
     await fieldAt(page, 'name').waitFor()
@@ -173,6 +210,23 @@ describe('planning', () => {
     expect(await notice.innerText()).toContain('line 1')
     expect(new URL(page.url()).pathname).toBe('/builders-plate/route')
     await notice.getByRole('button', { name: 'Close' }).click()
+
+    // What is no job at all is named as one would name it, and nothing is said to be open.
+    await drop('deck.jpg', '\u00ff\u00d8\u00ff\u00e0 JFIF')
+    await notice.getByText('“deck.jpg” is no job file').waitFor()
+    expect(await notice.innerText()).not.toMatch(/token|JSON\b(?! )/)
+    await drop('long.json', sample('rigging-knife').replace('{', `{ "note": "${'x'.repeat(6e6)}",`))
+    await notice.getByText('“long.json” is 6 MB, too large for a job').waitFor()
+    // One that the engine takes and the server does not.
+    await page.route('**/api/jobs', (route) =>
+      route.request().method() === 'POST'
+        ? route.fulfill({ status: 413, json: { problems: [] } })
+        : route.fallback(),
+    )
+    await drop('faulty.json', sample('rigging-knife').replace('"weld"', '"wled"'))
+    await notice.getByText('It is too large for a job').waitFor()
+    await page.unroute('**/api/jobs')
+    expect(new URL(page.url()).pathname).toBe('/builders-plate/route')
 
     await drop('faulty.json', sample('rigging-knife').replace('"weld"', '"wled"'))
     // The plate may have faults of its own by now: the new job's are meant.

@@ -26,7 +26,10 @@ export const job: Readonly<Record<string, string>> = {
   'write the size with its unit, in quotes: "12 mm"':
     'das Maß mit seiner Einheit schreiben, in Anführungszeichen: "12 mm"',
   'the file cannot be read from here on': 'ab hier ist die Datei nicht zu lesen',
-  'it is not JSON: {0}': 'sie ist kein JSON: {0!}',
+  'it is not JSON: a comma, a quote or a bracket is missing there, or one is too many':
+    'sie ist kein JSON: dort fehlt ein Komma, ein Anführungszeichen oder eine Klammer, oder es ist eines zu viel',
+  'it is not JSON: it breaks off before it is complete':
+    'sie ist kein JSON: sie bricht ab, bevor sie fertig ist',
   'look for a comma or a quote missing just before this place':
     'kurz vor dieser Stelle nach einem fehlenden Komma oder Anführungszeichen suchen',
   'quantities stand in quotes: "12 mm"': 'Größen stehen in Anführungszeichen: "12 mm"',

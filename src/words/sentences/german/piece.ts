@@ -38,7 +38,7 @@ export const piece: Readonly<Record<string, string>> = {
     'Ein Block mit trapezförmigem Querschnitt, oben und unten verschieden breit.',
   'a bar as wide as the wider face': 'ein Stab, so breit wie die breitere Fläche',
   '"{0}" is not a kind of piece': '„{0!}“ ist keine Art von Stück',
-  'the kinds are: {0}': 'die Arten sind: {0!}',
+  'a kind says which sizes are asked for': 'die Art sagt, nach welchen Maßen gefragt wird',
   'a hole of {0} set {1} in breaks through the edge':
     'ein Loch von {0}, {1} vom Rand, bricht durch die Kante',
   'half the hole reaches past the outline': 'das halbe Loch reicht über den Umriss hinaus',

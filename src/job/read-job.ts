@@ -138,20 +138,28 @@ export function readJob(text: string): Result<Job> {
   return readJobObject(raw.ok)
 }
 
-/** Reads a job already parsed from JSON. Finds every problem it can before giving up. */
-export function readJobObject(given: Readonly<Record<string, unknown>>): Result<Job> {
+/**
+ * Reads a job already parsed from JSON. Finds every problem it can before giving up. One whose route is
+ * not begun yet is read if asked for: its piece and its wishes stand without any bar.
+ */
+export function readJobObject(
+  given: Readonly<Record<string, unknown>>,
+  { notBegun = false } = {},
+): Result<Job> {
   const migrated = migrate(given)
   if (migrated.problems) return migrated
-  return new JobReader(migrated.ok).read()
+  return new JobReader(migrated.ok, notBegun).read()
 }
 
 class JobReader {
   private readonly problems: Problem[] = []
   private readonly typed: Record<string, Quantity> = {}
   private readonly raw: Readonly<Record<string, unknown>>
+  private readonly notBegun: boolean
 
-  constructor(raw: Readonly<Record<string, unknown>>) {
+  constructor(raw: Readonly<Record<string, unknown>>, notBegun: boolean) {
     this.raw = raw
+    this.notBegun = notBegun
   }
 
   read(): Result<Job> {
@@ -285,6 +293,7 @@ class JobReader {
     const group = asGroup(this.raw.bars)
     const bars: Record<string, PlannedStep[]> = {}
     if (!group || Object.keys(group).length === 0) {
+      if (this.notBegun) return bars
       this.wrong('bars', 'the job has no bars', 'a piece is forged from at least one bar', [
         'write "bars": { "main": [ { "do": "stack", … } ] }',
       ])
@@ -341,7 +350,7 @@ class JobReader {
 
   private finish(names: readonly string[]): string {
     const given = this.raw.finish
-    if (given === undefined) {
+    if (given === undefined || (this.notBegun && names.length === 0)) {
       if (names.length === 1) return names[0]
       if (names.length > 1)
         this.wrong(

@@ -20,13 +20,16 @@ const MOST_PARTS = 40
 export function readLeniently(written: Written): Lenient {
   const first = readJobObject(written)
   if (first.ok) return { job: first.ok, problems: [], whole: true }
+  // A card with no bar yet has a piece all the same: it is drawn, weighed and sized.
+  const begun = readJobObject(written, { notBegun: true })
+  if (begun.ok) return { job: begun.ok, problems: first.problems, whole: false }
   let now = written
   let problems: readonly Problem[] = first.problems
   for (let tried = 0; tried < MOST_PARTS; tried++) {
     const less = withoutParts(now, problems)
     if (!less) break
     now = less
-    const read = readJobObject(now)
+    const read = readJobObject(now, { notBegun: true })
     if (read.ok) return { job: read.ok, problems: first.problems, whole: false }
     problems = read.problems
   }

@@ -1,5 +1,6 @@
 import {
   type DeclaredKind,
+  barNames,
   edit,
   go,
   useDesk,
@@ -31,6 +32,8 @@ export function PiecePage() {
   const kindName = useDesk((desk) => valueAt(desk.history?.now, ['piece', 'kind']))
   const piece = useDesk((desk) => desk.piece)
   const worked = useDesk((desk) => desk.worked)
+  const sound = useDesk((desk) => desk.sound)
+  const begun = useDesk((desk) => barNames(desk.history?.now ?? {}).length > 0)
   const kind = declared?.kinds.find(({ name }) => name === kindName)
   const problems = (worked?.problems ?? []).filter(({ at }) => /^(piece|wishes|name)\b/.test(at))
   const weight = worked?.weight
@@ -49,8 +52,16 @@ export function PiecePage() {
             {kind && piece && room > 0 && <Drawing kind={kind} problems={told} room={room} />}
             {kindName === undefined && <p className="empty">{words.piece.none}</p>}
             {disagrees && <WeightWish weight={weight} />}
-            <Faults problems={told.filter(({ at }) => at === 'piece' || at === 'piece.kind')} />
-            {route && !disagrees && (
+            <Faults problems={told.filter(({ at }) => at === 'piece')} />
+            {kind && !begun && (
+              <p className="note waits">
+                <Measure text={words.piece.noRoute} />{' '}
+                <button type="button" className="word note" onClick={() => go({ sheet: 'route' })}>
+                  {words.route.blankStart}
+                </button>
+              </p>
+            )}
+            {route && begun && !disagrees && (
               <p className="note waits">
                 <b>{words.piece.routeProblem}</b> <Told text={route.what} whole />{' '}
                 <button type="button" className="word note" onClick={() => go({ sheet: 'route' })}>
@@ -58,7 +69,9 @@ export function PiecePage() {
                 </button>
               </p>
             )}
-            {worked && !worked.sound && <p className="note soft waits">{words.piece.waits}</p>}
+            {worked && !worked.sound && sound && (
+              <p className="note soft waits">{words.piece.waits}</p>
+            )}
           </div>
           <PieceLedger kind={kind} problems={told} />
         </div>

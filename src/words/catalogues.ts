@@ -55,6 +55,11 @@ export function tradeWord(word: string, language: Language): string {
   return spoken.get(language)?.trade[plain] ?? plain
 }
 
+/** A name as it is called in a language: `wrought iron` is “Schweißeisen”; most names are the same. */
+export function nameIn(language: Language, name: string): string {
+  return spoken.get(language)?.trade[name] ?? name
+}
+
 /** A sentence as it is told, and the language that is: English where there are no other words for it. */
 export interface Told {
   readonly text: string

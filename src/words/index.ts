@@ -1,5 +1,13 @@
 /** The words of the app, language by language. */
-export { type Told, loadWords, said, tradeWord, translationsIn, wordsIn } from './catalogues.ts'
+export {
+  type Told,
+  loadWords,
+  nameIn,
+  said,
+  tradeWord,
+  translationsIn,
+  wordsIn,
+} from './catalogues.ts'
 export type { Catalogue } from './english.ts'
 export { type Language, languageOf, languages } from './language.ts'
 export { plainDecimals, withDecimalsOf } from './numbers.ts'

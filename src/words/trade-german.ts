@@ -355,4 +355,7 @@ export const tradeGerman: Readonly<Record<string, string>> = {
   'straight laminate on end': 'Streifen quer',
   raindrop: 'Regentropfen',
   feather: 'Feder',
+  'three-bar opposed twist, wrapped edge': 'drei gegenläufige Torsionsstäbe, umgebogene Schneide',
+  // steels
+  'wrought iron': 'Schweißeisen',
 }

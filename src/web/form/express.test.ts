@@ -1,5 +1,5 @@
 import { beforeAll, expect, test } from 'vitest'
-import { loadWords } from '#words'
+import { loadWords, nameIn } from '#words'
 import { expressIn } from './express.ts'
 
 beforeAll(() => loadWords('de'))
@@ -18,4 +18,11 @@ test('German writes decimal commas, and says a pitch in words', () => {
   expect(german.typed('5.5 mm', 'length')).toBe('5,5 mm')
   expect(german.typed('1/8 in', 'length')).toBe('≈ 3,18 mm')
   expect(german.typed('18.5 mm pitch', 'twist')).toBe('18,5 mm je Umdrehung')
+})
+
+test('steels and patterns have their German names where they have one, and no other name is touched', () => {
+  expect(nameIn('de', 'wrought iron')).toBe('Schweißeisen')
+  expect(nameIn('de', 'three-bar opposed twist, wrapped edge')).toContain('Torsion')
+  expect(nameIn('de', '14C28N')).toBe('14C28N')
+  expect(nameIn('en', 'wrought iron')).toBe('wrought iron')
 })

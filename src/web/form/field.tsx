@@ -2,7 +2,7 @@ import { useId, useRef, useState } from 'react'
 import type { Problem } from '#problem'
 import { LEFT_FREE, type Parameter } from '#parameters'
 import { type QuantityKind, readQuantity } from '#units'
-import { plainDecimals, withDecimalsOf } from '#words'
+import { nameIn, plainDecimals, withDecimalsOf } from '#words'
 import { type Path, IN_HAND, openBars, placeOf, useDesk, useTradeWord, useWords } from '#desk'
 import { Faults } from './faults.tsx'
 import { Measure, bareUnit, capital } from './measure.tsx'
@@ -113,7 +113,9 @@ function Typed(props: ControlProps) {
         : words.piece.notSet
       : kind
         ? say.typed(written, kind)
-        : written
+        : path.at(-1) === 'pattern'
+          ? nameIn(language, written)
+          : written
   /** As it stands in the file, but for the mark of its decimals. */
   const ownText = kind ? withDecimalsOf(language, written) : written
   const readIn = (text: string) =>
@@ -202,6 +204,7 @@ function Choice({
 }: ControlProps & { readonly options: readonly string[]; readonly translate?: boolean }) {
   const { parameter: p, value, onChange, id, describedBy, wrong } = props
   const trade = useTradeWord()
+  const language = useDesk((desk) => desk.language)
   const words = useWords()
   const now =
     value === undefined ? (p.default === undefined ? '' : String(p.default)) : String(value)
@@ -220,7 +223,7 @@ function Choice({
         )}
         {all.map((option) => (
           <option key={option} value={option}>
-            {translate ? trade(option) : option}
+            {translate ? trade(option) : nameIn(language, option)}
           </option>
         ))}
       </select>

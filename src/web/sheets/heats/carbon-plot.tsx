@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale'
 import { useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord, Treated } from '#job'
+import { nameIn } from '#words'
 import { useNight } from '../../drawing/night.ts'
 import { steelColours, tonesFor } from '../../drawing/tones.ts'
 import { numberIn } from '../../form/number-in.ts'
@@ -71,7 +72,7 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
                 preserveAspectRatio="none"
                 className="carbon-cell"
                 role="img"
-                aria-label={`${title}: ${moment.states.map((s) => `${s.steel} ${say(s.carbon)}`).join(', ')}`}
+                aria-label={`${title}: ${moment.states.map((s) => `${nameIn(language, s.steel)} ${say(s.carbon)}`).join(', ')}`}
               >
                 {bandsOf(moment.states).map(({ state, from, to }, k) => (
                   <g key={k} className={isLight(state.steel) ? 'on-light' : 'on-dark'}>
@@ -93,7 +94,9 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
               </p>
               <p className="note soft">
                 {moment.step === undefined
-                  ? moment.states.map((s) => `${s.steel} ${figure(s.carbon)}`).join(', ')
+                  ? moment.states
+                      .map((s) => `${nameIn(language, s.steel)} ${figure(s.carbon)}`)
+                      .join(', ')
                   : level}
               </p>
             </li>

@@ -13,6 +13,7 @@ import {
   useTradeWord,
   useWords,
 } from '#desk'
+import { nameIn } from '#words'
 import { BarDrawing } from '../../drawing/bar-drawing.tsx'
 import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
 import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
@@ -62,6 +63,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
   const words = useWords()
   const trade = useTradeWord()
   const size = useExpress()
+  const language = useDesk((desk) => desk.language)
   const declared = useDesk((desk) => desk.declared)
   const { row, bar, index, number, step } = card
   const operation = declared?.operations.find((o) => o.name === step.do)
@@ -79,6 +81,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
   const said = operation
     ? stepWords(step, operation.parameters, {
         size,
+        steel: (steel) => nameIn(language, steel),
         word: trade,
         solved: (key) => new Map(JSON.parse(solved) as [string, number][]).get(`${place}.${key}`),
       })

@@ -5,6 +5,7 @@ import type { Express } from '../../form/express.ts'
 
 interface Saying {
   readonly size: Express
+  readonly steel: (name: string) => string
   readonly word: (word: string) => string
   readonly solved: (name: string) => number | undefined
 }
@@ -37,6 +38,7 @@ function valueWords(p: Parameter, value: unknown, saying: Saying, name: string):
     const solved = saying.solved(name)
     return solved === undefined ? '?' : saying.size.solved(solved, p.of)
   }
+  if (p.form === 'steel') return saying.steel(String(value))
   if (p.form === 'choice') return saying.word(String(value))
   if (p.form === 'flag') return value === true ? saying.word(name) : ''
   if (p.form !== 'list') return String(value)

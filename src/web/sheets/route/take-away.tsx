@@ -2,6 +2,7 @@ import { lazy } from 'react'
 import { useDesk, useWords } from '#desk'
 import { CautionMark } from '../../form/faults.tsx'
 import { Measure } from '../../form/measure.tsx'
+import { nameIn } from '#words'
 import { numberIn } from '../../form/number-in.ts'
 import { useSay } from '../../form/say.ts'
 import { Told } from '../../form/told.tsx'
@@ -72,7 +73,11 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
                 <SteelSwatch steel={stock.steel} />
                 <span>
                   <Measure
-                    text={words.take.sheets(stock.count, stock.steel, say.length(stock.thickness))}
+                    text={words.take.sheets(
+                      stock.count,
+                      nameIn(language, stock.steel),
+                      say.length(stock.thickness),
+                    )}
                   />
                 </span>
                 <span className="note soft">
@@ -93,7 +98,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
             {totals.shares.map(([steel, share]) => (
               <li key={steel}>
                 <SteelSwatch steel={steel} />
-                <span>{steel}</span>
+                <span>{nameIn(language, steel)}</span>
                 <span className="note soft" />
                 <span>{percent(share)}</span>
               </li>

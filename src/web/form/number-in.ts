@@ -15,7 +15,9 @@ export function numberIn(
       maximumFractionDigits: digits,
       useGrouping: 'min2',
     })
-  const [fine, whole] = [format(options.maximumFractionDigits), format(0)]
+  const fine = format(options.maximumFractionDigits)
+  // Figures with decimals of their own are never whole ones: the format would refuse to be made.
+  const whole = isPercent ? format(0) : fine
   const set: Partial<Record<Intl.NumberFormatPartTypes, string>> = {
     group: '\u2009',
     percentSign: ' %',

@@ -122,13 +122,18 @@ export const english = {
     cannotBoth: (mass: string, sizes: string) => `${mass} and ${sizes} cannot both be`,
     weighsBut: (found: string, off: string, more: boolean) =>
       more
-        ? `At these sizes the piece weighs ${found}. The other ${off} have nowhere to go. Either wish can give way:`
-        : `At these sizes the piece weighs ${found}, ${off} more than is wished. Either wish can give way:`,
+        ? `At these sizes the piece weighs ${found}. The other ${off} have nowhere to go.`
+        : `At these sizes the piece weighs ${found}, ${off} more than is wished.`,
+    eitherWay: 'Either wish can give way:',
     letThicker: 'Let it be thicker',
     letThinner: 'Let it be thinner',
     letLighter: 'Let it be lighter',
     letHeavier: 'Let it be heavier',
     thickerThen: (words: string, mass: string) => `At ${words} it weighs ${mass}, inside the wish.`,
+    onlyWeight: (more: boolean): string =>
+      more
+        ? 'No thickness that can be made here weighs so much: only the weight can give way.'
+        : 'It cannot be made so thin: only the weight can give way.',
     lighterThen: (words: string) => `The sizes stay, and the weight becomes ${words}.`,
     makeIt: (what: string) => `Make it ${what}`,
     pattern: 'Pattern',

@@ -146,13 +146,18 @@ export const german: Catalogue = {
     cannotBoth: (mass, sizes) => `${mass} und ${sizes} gehen nicht zusammen`,
     weighsBut: (found, off, more) =>
       more
-        ? `Mit diesen Maßen wiegt das Stück ${found}. Für die übrigen ${off} ist kein Platz. Einer der Wünsche kann nachgeben:`
-        : `Mit diesen Maßen wiegt das Stück ${found}, ${off} mehr als gewünscht. Einer der Wünsche kann nachgeben:`,
+        ? `Mit diesen Maßen wiegt das Stück ${found}. Für die übrigen ${off} ist kein Platz.`
+        : `Mit diesen Maßen wiegt das Stück ${found}, ${off} mehr als gewünscht.`,
+    eitherWay: 'Einer der Wünsche kann nachgeben:',
     letThicker: 'Dicker werden lassen',
     letThinner: 'Dünner werden lassen',
     letLighter: 'Leichter werden lassen',
     letHeavier: 'Schwerer werden lassen',
     thickerThen: (words, mass) => `Mit ${words} wiegt es ${mass}, innerhalb des Wunsches.`,
+    onlyWeight: (more) =>
+      more
+        ? 'Keine Dicke, die hier zu machen ist, wiegt so viel: nur das Gewicht kann nachgeben.'
+        : 'So dünn lässt es sich nicht machen: nur das Gewicht kann nachgeben.',
     lighterThen: (words) => `Die Maße bleiben, und das Gewicht wird ${words}.`,
     makeIt: (what) => `${what} nehmen`,
     pattern: 'Muster',

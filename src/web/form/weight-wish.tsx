@@ -1,30 +1,40 @@
-import { type Weight, edit, useDesk, useWords, withValue } from '#desk'
-import { printQuantity } from '#units'
+import { type Cure, type Weight, edit, useDesk, useWords, withValue } from '#desk'
 import { SectionDrawing } from '../drawing/section-drawing.tsx'
 import { WrongMark } from './faults.tsx'
 import { Measure } from './measure.tsx'
-import { useSay } from './say.ts'
+import { useExpress, useSay } from './say.ts'
+import { sizesTyped } from './sizes-typed.ts'
 
 /** Weight and sizes that cannot both be: what, why, by how much, and what to press. */
 export function WeightWish({ weight }: { readonly weight: Weight }) {
   const words = useWords()
   const say = useSay()
   const piece = useDesk((desk) => desk.piece)
-  const units = useDesk((desk) => desk.units)
-  const mass = (kg: number) =>
-    units === 'metric'
-      ? printQuantity(kg, 'mass', { unit: 'g', digits: kg < 0.1 ? 1 : 0 })
-      : say.mass(kg)
+  const written = useDesk((desk) => desk.history?.now.piece)
+  const wished = useDesk(
+    (desk) => (desk.history?.now.wishes as { mass?: unknown } | undefined)?.mass,
+  )
+  const size = useExpress()
   const off = Math.abs(weight.asked - weight.found)
   const heavier = weight.asked > weight.found
-  const sizes = piece ? say.size(piece.size) : ''
+  const sizes = piece ? sizesTyped(piece, written, size, say) : ''
+  const asked = typeof wished === 'string' ? size.typed(wished, 'mass') : say.mass(weight.asked)
+  const isThick = weight.cures.some((cure) => cure.thickness !== undefined)
+  const told = ({ words: said, thickness }: Cure) =>
+    said
+      .split(', ')
+      .map((one) => size.typed(one, thickness === undefined ? 'mass' : 'length'))
+      .join('; ')
   return (
     <section className="weight-wish" aria-labelledby="weight-wish">
       <h2 className="title" id="weight-wish">
         <WrongMark />
-        <Measure text={words.piece.cannotBoth(mass(weight.asked), sizes)} />
+        <Measure text={words.piece.cannotBoth(asked, sizes)} />
       </h2>
-      <p>{words.piece.weighsBut(mass(weight.found), mass(off), heavier)}</p>
+      <p>
+        {words.piece.weighsBut(say.mass(weight.found), say.mass(off), heavier)}{' '}
+        {isThick ? words.piece.eitherWay : words.piece.onlyWeight(heavier)}
+      </p>
       <div className="ways">
         {weight.cures.map((cure) => {
           const thick = cure.thickness !== undefined
@@ -43,8 +53,8 @@ export function WeightWish({ weight }: { readonly weight: Weight }) {
                 <Measure
                   text={
                     thick
-                      ? words.piece.thickerThen(cure.words, cure.then)
-                      : words.piece.lighterThen(cure.words)
+                      ? words.piece.thickerThen(told(cure), size.typed(cure.then, 'mass'))
+                      : words.piece.lighterThen(told(cure))
                   }
                 />
               </p>
@@ -60,7 +70,7 @@ export function WeightWish({ weight }: { readonly weight: Weight }) {
                       )
                   }}
                 >
-                  <Measure text={words.piece.makeIt(cure.words)} />
+                  <Measure text={words.piece.makeIt(told(cure))} />
                 </button>
                 {piece && (
                   <SectionDrawing

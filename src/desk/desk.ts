@@ -5,7 +5,7 @@ import { type Language, languageOf, loadWords, wordsIn } from '#words'
 import { engine } from './engine/engine.ts'
 import type { Declarations, PieceDrawing, Row, Worked, Written } from './engine/messages.ts'
 import { barNames } from './engine/places.ts'
-import { address, go } from './address.ts'
+import { address, closeStep, go } from './address.ts'
 import {
   draftOf,
   dropDraft,
@@ -313,6 +313,12 @@ export function openBars(): readonly string[] {
 
 /** The job being fetched: it is laid once, however often it is asked for. */
 let opening: string | undefined
+
+/** Closes what is open, as Escape does: the list, or the open step. */
+export function closeOpen(): void {
+  if (address().list) leaveList()
+  else closeStep()
+}
 
 /** From the list back to the job that lay open, or else the newest. */
 export function leaveList(sheet?: string): void {

@@ -1,8 +1,9 @@
 /** The job that lies open: what it is, was and will be, worked out as it is changed, and kept. */
-export { address, closeStep, go, useAddress } from './address.ts'
+export { go, useAddress } from './address.ts'
 export {
   type Theme,
   choose,
+  closeOpen,
   edit,
   followAddress,
   leaveList,

@@ -1,4 +1,5 @@
 import type { Catalogue } from './english.ts'
+import { lostTo, patterns } from './names-german.ts'
 import { wholeNumber } from './numbers.ts'
 
 const rules = new Intl.PluralRules('de')
@@ -7,31 +8,9 @@ const nounFor = (n: number, singular: string, many: string) =>
   rules.select(n) === 'one' ? singular : many
 const plural = (n: number, singular: string, many: string) => `${n} ${nounFor(n, singular, many)}`
 
-const lostTo: Readonly<Record<string, string>> = {
-  scale: 'Zunder',
-  crop: 'Enden',
-  trim: 'Rand',
-  kerf: 'Fuge',
-  ground: 'Schliff',
-  'cut out': 'Ausschnitt',
-  drilled: 'Bohrung',
-  polished: 'Politur',
-  etched: 'Ätzung',
-}
-
-const patterns: Readonly<Record<string, string>> = {
-  random: 'Wild',
-  'straight laminate on edge': 'Streifen hochkant',
-  'straight laminate on end': 'Streifen quer',
-  ladder: 'Leiter',
-  raindrop: 'Regentropfen',
-  twist: 'Torsion',
-  feather: 'Feder',
-}
-
-/** Everything the app says, in German. */
 const FACES = { face: 'Fläche', back: 'Rückseite' }
 
+/** Everything the app says, in German. */
 export const german: Catalogue = {
   sheets: {
     piece: 'Das Stück',

@@ -1,4 +1,4 @@
-import { address, closeStep, leaveList, redoEdit, undoEdit } from '#desk'
+import { closeOpen, redoEdit, undoEdit } from '#desk'
 import { printWhole } from '../drawing/print-whole.ts'
 
 /** Keys that work everywhere: undo, redo, printing, Escape to close what is open. */
@@ -17,8 +17,7 @@ export function listenToKeys(): void {
       event.preventDefault()
       void printWhole()
     } else if (event.key === 'Escape' && !event.defaultPrevented) {
-      if (address().list) leaveList()
-      else closeStep()
+      closeOpen()
     }
   })
 }

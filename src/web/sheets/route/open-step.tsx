@@ -3,7 +3,7 @@ import type { Problem } from '#problem'
 import {
   type DrawnBar,
   type Row,
-  closeStep,
+  closeOpen,
   duplicateStep,
   edit,
   measurementAt,
@@ -123,13 +123,13 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
           type="button"
           className="word"
           onClick={() => {
-            closeStep()
+            closeOpen()
             act((job) => removeStep(job, { bar, index }))()
           }}
         >
           {words.route.remove}
         </button>
-        <button type="button" className="word" onClick={closeStep}>
+        <button type="button" className="word" onClick={closeOpen}>
           {words.route.close}
         </button>
       </div>

@@ -5,6 +5,14 @@ import { TRUE, scaleToFit } from './scale.ts'
 /** From metres to px. */
 export type Px = (m: number) => number
 
+/** What is small beside the plan is drawn larger than it is, as far as there is room. */
+const LARGEST = 5
+
+/** The scale of a section. */
+export function sectionScale({ size }: PieceDrawing, room: number) {
+  return scaleToFit(size.width, room, LARGEST)
+}
+
 /** The section, cut metal hatched. */
 export function SectionDrawing({
   piece,
@@ -18,7 +26,7 @@ export function SectionDrawing({
   /** Drawn as thick as this instead, m. */
   readonly thickness?: number
 }) {
-  const own = scaleToFit(piece.size.width, room, 5)
+  const own = sectionScale(piece, room)
   const { ratio } = own
   const by = thickness === undefined ? 1 : thickness / piece.size.height
   const px = (m: number) => m * TRUE * ratio

@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { type OpenApp, eventually, fieldAt, kept, openApp, picture, settled } from './open-app.ts'
 import { findings } from './findings.ts'
@@ -21,6 +22,18 @@ const screens = [
   ['heats', '/builders-plate/heats', '.hardness svg'],
   ['jobs', '/builders-plate/route', '.figures'],
 ] as const
+
+/** How far a size beside the plan reaches over its outline, px. */
+const reachOverPlan = (page: Page) =>
+  page.evaluate(() => {
+    const left = document
+      .querySelector('.scale-drawing svg .ink-line')!
+      .getBoundingClientRect().left
+    const rights = [...document.querySelectorAll('.aside .placed')].map(
+      (one) => one.getBoundingClientRect().right,
+    )
+    return Math.max(...rights) - left
+  })
 
 const FACE_IN_FULL = `(document.querySelector('.face canvas')?.width ?? 0) > 250`
 
@@ -46,6 +59,11 @@ describe('care', () => {
         if (name === 'route-open') await page.locator(ready).first().scrollIntoViewIfNeeded()
         // First comes a coarse face.
         if (/^(piece|route)/.test(name)) await page.waitForFunction(FACE_IN_FULL)
+        if (name === 'piece')
+          expect(
+            await reachOverPlan(page),
+            `a size on the ${kind} covers the plan`,
+          ).toBeLessThanOrEqual(0)
         await picture(page, `${name}-${kind}-light`)
         // The card is looked into with a row open.
         if (name !== 'route') found[`${name}, light`] = await findings(page)

@@ -11,7 +11,7 @@ import {
 } from '#desk'
 import type { Problem } from '#problem'
 import type { Size } from '#geometry'
-import { SectionDrawing } from '../../drawing/section-drawing.tsx'
+import { SectionDrawing, sectionScale } from '../../drawing/section-drawing.tsx'
 import { usePen } from '../../drawing/use-pen.ts'
 import { useRoom } from '../../drawing/use-room.ts'
 import { Faults } from '../../form/faults.tsx'
@@ -102,6 +102,11 @@ function Drawing({
   const piece = useDesk((desk) => desk.piece)
   const job = useDesk((desk) => desk.history?.now)
   const weight = useDesk((desk) => desk.worked?.weight)
+  // Only an outline that was found to read.
+  const emblem = useDesk((desk) => {
+    const found = desk.sound?.rows.findLast((row) => row.title === 'stamp')?.values.emblem
+    return typeof found === 'string' ? found : undefined
+  })
   if (!piece || !job) return null
   const dimension = (side: keyof Size) => {
     const name = piece.overall[side]
@@ -127,6 +132,7 @@ function Drawing({
       />
     )
   }
+  const forSection = Math.min(300 * pen, room - LEFT - 6)
   const told = `${trade(kind.title)}, ${say.size(piece.size)}`
   return (
     <>
@@ -140,16 +146,14 @@ function Drawing({
           section: words.piece.section,
         }}
         label={told}
+        emblem={emblem}
         ghost={weight && !weight.agrees ? weight.cures[0]?.thickness : undefined}
       />
       <figure className="section-figure">
-        <SectionDrawing
-          piece={piece}
-          room={Math.min(300 * pen, room - LEFT - 6)}
-          label={`${words.piece.section}, ${told}`}
-        />
+        <SectionDrawing piece={piece} room={forSection} label={`${words.piece.section}, ${told}`} />
         <figcaption className="note soft">
-          {words.piece.section}, {words.piece.weighs(say.mass(piece.mass))}
+          {words.piece.section}, {sectionScale(piece, forSection).words};{' '}
+          {words.piece.weighs(say.mass(piece.mass))}
         </figcaption>
       </figure>
     </>

@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react'
+import { type ReactNode, useLayoutEffect, useRef, useState } from 'react'
 import type { PieceDrawing } from '#desk'
 import type { Point, Size } from '#geometry'
 import { TRUE, scaleToFit } from '../../drawing/scale.ts'
@@ -7,6 +7,8 @@ import { usePen } from '../../drawing/use-pen.ts'
 
 /** Px round the plan for its dimensions, and the most it may be tall beside type of the usual size. */
 export const LEFT = 72
+/** Px from the plan to its dimension line. */
+const ASIDE = 33
 const TALLEST = 420
 /** What is small is drawn larger than it is, as far as there is room. */
 const LARGEST = 5
@@ -19,6 +21,8 @@ interface PieceDrawingProps {
   readonly dimension: (side: keyof Size) => ReactNode
   readonly words: { readonly plan: string; readonly edge: string; readonly section: string }
   readonly label: string
+  /** Outline of the stamp's raised face, as a path of SVG, in units of its own. */
+  readonly emblem?: string
   /** Thickness of a cure, m: drawn dashed over the edge. */
   readonly ghost?: number
   /** Px across. */
@@ -38,6 +42,7 @@ export function ScaleDrawing({
   dimension,
   words,
   label,
+  emblem,
   ghost,
   room: wide,
 }: PieceDrawingProps) {
@@ -55,11 +60,11 @@ export function ScaleDrawing({
       <svg width={whole.width} height={whole.height} role="img" aria-label={label}>
         <Arrows />
         <g transform={`translate(${LEFT} ${TOP + width / 2})`}>
-          <Plan piece={piece} px={px} />
+          <Plan piece={piece} px={px} emblem={emblem} />
         </g>
         <CutMarks x={cutX} top={TOP} bottom={TOP + width} />
         <Dimension from={[LEFT, TOP - 30]} to={[LEFT + length, TOP - 30]} reach={24} />
-        <Dimension from={[LEFT - 33, TOP]} to={[LEFT - 33, TOP + width]} reach={27} />
+        <Dimension from={[LEFT - ASIDE, TOP]} to={[LEFT - ASIDE, TOP + width]} reach={ASIDE - 6} />
         <g transform={`translate(${LEFT} ${edgeTop + height / 2})`}>
           <path d={outlineOf(piece.edge, px)} className="ink-line" />
           {ghostHeight > height && (
@@ -69,7 +74,7 @@ export function ScaleDrawing({
             />
           )}
         </g>
-        <ShortDimension x={LEFT - 33} top={edgeTop} bottom={edgeTop + height} />
+        <ShortDimension x={LEFT - ASIDE} top={edgeTop} bottom={edgeTop + height} />
         <text x={LEFT} y={edgeTop + height + 24} className="note">
           {words.edge}
         </text>
@@ -77,12 +82,8 @@ export function ScaleDrawing({
       <Placed x={LEFT + length / 2} y={TOP - 30}>
         {dimension('length')}
       </Placed>
-      <Placed x={LEFT - 33} y={TOP + width / 2}>
-        {dimension('width')}
-      </Placed>
-      <Placed x={LEFT - 33} y={edgeTop - 33}>
-        {dimension('height')}
-      </Placed>
+      <Aside y={TOP + width / 2}>{dimension('width')}</Aside>
+      <Aside y={edgeTop - 33}>{dimension('height')}</Aside>
     </div>
   )
 }
@@ -103,7 +104,25 @@ function Placed({
   )
 }
 
-function Plan({ piece, px }: { readonly piece: PieceDrawing; readonly px: Px }) {
+/** On the dimension line beside the plan, and never over its outline: what is too long for that grows outward. */
+function Aside({ y, children }: { readonly y: number; readonly children: ReactNode }) {
+  const half = ASIDE - 6
+  return (
+    <div className="aside" style={{ left: LEFT - ASIDE - half, width: 2 * half, top: y }}>
+      <div className="placed">{children}</div>
+    </div>
+  )
+}
+
+function Plan({
+  piece,
+  px,
+  emblem,
+}: {
+  readonly piece: PieceDrawing
+  readonly px: Px
+  readonly emblem: string | undefined
+}) {
   const length = px(piece.size.length)
   const half = px(piece.size.width) / 2
   return (
@@ -125,7 +144,10 @@ function Plan({ piece, px }: { readonly piece: PieceDrawing; readonly px: Px }) 
       {piece.lines.map(({ name, points }, i) => (
         <path key={`${name} ${i}`} d={lineOf(points, px)} className="thin-line" />
       ))}
-      {piece.stamp && (
+      {piece.stamp && emblem !== undefined && (
+        <EmblemOutline stamp={piece.stamp} px={px} path={emblem} />
+      )}
+      {piece.stamp && emblem === undefined && (
         <rect
           className="stamp"
           x={px(piece.stamp.at.x - piece.stamp.length / 2)}
@@ -138,6 +160,33 @@ function Plan({ piece, px }: { readonly piece: PieceDrawing; readonly px: Px }) 
         <path key={i} d={`${lineOf(loop, px)}Z`} className="ink-line" />
       ))}
     </>
+  )
+}
+
+/** The emblem in the middle of its box, as large as the box holds it, as it is pressed. */
+function EmblemOutline({
+  stamp,
+  px,
+  path,
+}: {
+  readonly stamp: NonNullable<PieceDrawing['stamp']>
+  readonly px: Px
+  readonly path: string
+}) {
+  const drawn = useRef<SVGPathElement>(null)
+  const [box, setBox] = useState<DOMRect>()
+  useLayoutEffect(() => setBox(drawn.current?.getBBox()), [path])
+  const fit = box ? Math.min(px(stamp.length) / box.width, px(stamp.width) / box.height) : 0
+  const [x, y] = box ? [box.x + box.width / 2, box.y + box.height / 2] : [0, 0]
+  const shown = Number.isFinite(fit) && fit > 0
+  const at = `translate(${px(stamp.at.x)} ${px(-stamp.at.y)}) scale(${fit}) translate(${-x} ${-y})`
+  return (
+    <path
+      ref={drawn}
+      d={path}
+      className="thin-line emblem"
+      {...(shown ? { transform: at } : { visibility: 'hidden' })}
+    />
   )
 }
 

@@ -111,6 +111,8 @@ describe('the steel', () => {
     await route.fill('4')
     await page.getByText('5 restack').waitFor()
     await atRest()
+    // What stands beside it is that step's, not the finished knife's.
+    expect(await page.locator('.steel-side .figures').innerText()).toContain('step 5, restack')
     await picture(page, 'steel-step-dark')
     // On its way from weld to drawn out it is longer and thinner, and truly so: of the same metal, less its scale.
     const seen: { readonly metal: number; readonly sides: readonly number[] }[] = []

@@ -281,7 +281,7 @@ export function SteelPage() {
           />
         </div>
         <Legend mode={mode} scale={scale} values={values} bars={steel?.stacks ?? []} />
-        <SteelFigures />
+        <SteelFigures steel={laid ?? steel} />
         <p className="note soft vary">{words.steelSheet.mayVary}</p>
       </aside>
     </>

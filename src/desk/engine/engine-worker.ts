@@ -44,7 +44,7 @@ async function lay(asked: Laid): Promise<void> {
   try {
     if (asked.ask === 'ways') {
       const { suggestWays } = await import('./suggest-ways.ts')
-      return post({ number, answer: suggestWays(asked.job, asked.pattern) })
+      return post({ number, answer: suggestWays(asked.job, asked.pattern, searching(asked)) })
     }
     if (asked.ask !== 'steel' && asked.ask !== 'heats')
       return post({ number, answer: await lookAhead(asked) })
@@ -62,12 +62,21 @@ async function lay(asked: Laid): Promise<void> {
   }
 }
 
+/** How far a search is, told in hundredths of it, and its stop. */
+function searching({ number, stop }: AskMessage) {
+  return {
+    signal: flagSignal(stop, number),
+    onProgress: (progress: number) => post({ number, progress, doing: '100' }),
+  }
+}
+
 async function lookAhead(asked: Foreseeing): Promise<Answers[Foreseeing['ask']]> {
   const { allow, foresee, tryOut, weighNumbers } = await import('./foresee.ts')
   const { number, job } = asked
   const long = {
     signal: flagSignal(asked.stop, number),
-    onProgress: (progress: number) => post({ number, progress, doing: asked.ask }),
+    onProgress: (done: number, of: number) =>
+      post({ number, progress: done / of, doing: String(of) }),
   }
   if (asked.ask === 'foresee') return foresee(job, long)
   if (asked.ask === 'allowance') return allow(job, asked.risk, long)

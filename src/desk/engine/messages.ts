@@ -136,6 +136,8 @@ export interface Way extends SuggestedRoute {
 
 export interface Ways {
   readonly ways: readonly Way[]
+  /** The card as it is: what they are held against. */
+  readonly written?: Way
   /** How many were looked at. */
   readonly considered: number
   readonly problems: readonly Problem[]

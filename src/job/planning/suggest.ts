@@ -35,6 +35,8 @@ export interface SuggestedRoutes {
   readonly bars: readonly string[]
   readonly considered: number
   readonly routes: readonly SuggestedRoute[]
+  /** The route as it is: what the others are held against. */
+  readonly written?: SuggestedRoute
   /** The job with one of them in place of its own, as it would be written. */
   take(number: number): Result<Readonly<Record<string, unknown>>>
 }
@@ -49,15 +51,17 @@ export function suggestForJob(asked: Job, order: SuggestOrder = {}): Result<Sugg
   const found = suggestRoutes(route, smithy.ok, rates, wishes, { ...order, rack })
   if (found.problems) return found
   const [first] = found.ok.routes
+  const told = ({ name, asWritten, figures }: Suggestion): SuggestedRoute => ({
+    name,
+    asWritten,
+    figures,
+    reasons: reasonsAgainst(figures, first.figures),
+  })
   return ok({
     bars: found.ok.bars,
     considered: found.ok.considered,
-    routes: found.ok.routes.map(({ name, asWritten, figures }) => ({
-      name,
-      asWritten,
-      figures,
-      reasons: reasonsAgainst(figures, first.figures),
-    })),
+    routes: found.ok.routes.map(told),
+    ...(found.ok.written && { written: told(found.ok.written) }),
     take: (number) => take(job.ok, found.ok, number),
   })
 }

@@ -40,6 +40,8 @@ export interface Suggestion {
 export interface Suggestions {
   /** Best compromise first; none is better than another in everything. */
   readonly routes: readonly Suggestion[]
+  /** The route as it is, also where another is better in everything; nothing where it does not work out. */
+  readonly written?: Suggestion
   /** Bars whose build-up was chosen. */
   readonly bars: readonly string[]
   /** Steps of theirs that the build-up takes the place of. */
@@ -131,8 +133,10 @@ export function suggestRoutes(
   const fit = worked.filter(meets)
   const routes = onePerRecipe(ranked(nonDominated(fit, measures), measures))
   if (routes.length === 0) return failed(nothingFound(head.ok))
+  const written = worked.find((one) => one.asWritten)
   return ok({
     routes,
+    ...(written && { written }),
     bars: head.ok.bars,
     headLength: head.ok.length,
     considered: found.ok.length,

@@ -1,10 +1,7 @@
-import { wholeNumber } from './numbers.ts'
+import { cardEnglish, waysEnglish } from './card-english.ts'
+import { counting } from './counting.ts'
 
-const one = new Intl.PluralRules('en')
-/** What stands under or after a number that is set apart. */
-const nounFor = (n: number, singular: string, many: string) =>
-  one.select(n) === 'one' ? singular : many
-const plural = (n: number, singular: string, many: string) => `${n} ${nounFor(n, singular, many)}`
+const { nounFor, plural } = counting('en')
 
 const FACES = { face: 'Face', back: 'Back' }
 
@@ -160,13 +157,11 @@ export const english = {
     heats: 'Heats',
     cold: 'cold',
     laid: (n: number) => `${n} laid`,
-    times: (n: number) => `${n} ×`,
     stop: (t: string) => `stop at ${t}`,
     /** What metal was lost to. */
     lost: (cause: string) => cause,
     aside: (what: string) => `set aside ${what}`,
     bar: (name: string) => `Bar “${name}”`,
-    intoBar: (name: string) => `into “${name}”`,
     takes: (names: string) => `takes in ${names}`,
     before: 'before',
     after: 'after',
@@ -187,7 +182,6 @@ export const english = {
     note: 'Note',
     notePlace: 'anything worth remembering at the anvil',
     nothingAsked: 'Nothing is asked for here: the step is done as it is.',
-    moved: (n: number) => `moved to place ${n}`,
     chooser: 'What is done next?',
     chooserFind: 'Find an operation',
     chooserNone: 'No operation is called that.',
@@ -196,17 +190,13 @@ export const english = {
     removeBar: 'Remove the bar',
     finishBar: 'becomes the piece',
     makeFinish: 'Let it become the piece',
-    workedOut: 'worked out',
-    letWorkOut: 'have it worked out',
     addItem: 'Add one',
     removeItem: 'Remove this one',
     itemUp: 'Earlier',
     yes: 'yes',
     no: 'no',
     choose: 'choose',
-    asUsual: (value: string) => `usual: ${value}`,
     notWorked: 'not worked out',
-    asAbove: (names: string) => `As above: ${names}.`,
     foot: 'Off the rack to etched',
     stays: (percent: string) => `${percent} of the steel stays in the piece`,
     totalHeats: (n: number) => plural(n, 'heat', 'heats'),
@@ -215,6 +205,7 @@ export const english = {
     sectionOf: (words: string) => `Section: ${words}`,
     benchOf: (words: string) => `The bar on the bench: ${words}`,
     layersWords: (n: number) => plural(n, 'layer', 'layers'),
+    layersNoun: (n: number) => nounFor(n, 'layer', 'layers'),
     general: 'The whole job',
     unknown: (name: string) => `“${name}” is not an operation`,
   },
@@ -244,20 +235,8 @@ export const english = {
     face: 'The etched face',
     sides: { front: 'Front', back: 'Back' },
   },
-  ways: {
-    title: 'Other ways',
-    looking: 'Looking at other ways to build it up …',
-    considered: (n: number) =>
-      `${wholeNumber(n)} ${nounFor(n, 'way', 'ways')} looked at; the best compromises:`,
-    asWritten: 'the card as it stands',
-    recipe: (sheets: number, high: readonly number[]) =>
-      high.length === 0
-        ? `${plural(sheets, 'sheet', 'sheets')}, not restacked`
-        : `${plural(sheets, 'sheet', 'sheets')}, restacked ${high.map((n) => `${n} high`).join(', then ')}`,
-    take: 'Take this way',
-    layers: (n: number) => plural(n, 'layer', 'layers'),
-    hands: (time: string) => `${time} of hands on the work`,
-  },
+  card: cardEnglish,
+  ways: waysEnglish,
   ahead: {
     range: 'Likely range',
     numbers: 'What matters most',

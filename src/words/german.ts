@@ -1,12 +1,9 @@
+import { cardGerman, waysGerman } from './card-german.ts'
+import { counting } from './counting.ts'
 import type { Catalogue } from './english.ts'
 import { lostTo, patterns } from './names-german.ts'
-import { wholeNumber } from './numbers.ts'
 
-const rules = new Intl.PluralRules('de')
-/** What stands under or after a number that is set apart. */
-const nounFor = (n: number, singular: string, many: string) =>
-  rules.select(n) === 'one' ? singular : many
-const plural = (n: number, singular: string, many: string) => `${n} ${nounFor(n, singular, many)}`
+const { nounFor, plural } = counting('de')
 
 const FACES = { face: 'Fläche', back: 'Rückseite' }
 
@@ -161,12 +158,10 @@ export const german: Catalogue = {
     heats: 'Hitzen',
     cold: 'kalt',
     laid: (n) => `${n} gelegt`,
-    times: (n) => `${n} ×`,
     stop: (t) => `bis ${t}`,
     lost: (cause) => lostTo[cause] ?? cause,
     aside: (what) => `beiseite ${what}`,
     bar: (name) => `Stab „${name}“`,
-    intoBar: (name) => `in „${name}“`,
     takes: (names) => `nimmt ${names} auf`,
     before: 'vorher',
     after: 'nachher',
@@ -186,7 +181,6 @@ export const german: Catalogue = {
     note: 'Anmerkung',
     notePlace: 'was man am Amboss wissen will',
     nothingAsked: 'Hier ist nichts zu fragen: der Schritt geschieht, wie er ist.',
-    moved: (n) => `an Stelle ${n} gerückt`,
     chooser: 'Was kommt als Nächstes?',
     chooserFind: 'Arbeitsschritt suchen',
     chooserNone: 'So heißt kein Arbeitsschritt.',
@@ -195,17 +189,13 @@ export const german: Catalogue = {
     removeBar: 'Stab entfernen',
     finishBar: 'wird das Stück',
     makeFinish: 'Zum Stück werden lassen',
-    workedOut: 'errechnet',
-    letWorkOut: 'errechnen lassen',
     addItem: 'Eines mehr',
     removeItem: 'Dieses entfernen',
     itemUp: 'Früher',
     yes: 'ja',
     no: 'nein',
     choose: 'wählen',
-    asUsual: (value) => `üblich: ${value}`,
     notWorked: 'nicht gerechnet',
-    asAbove: (names) => `Wie oben: ${names}.`,
     foot: 'Vom Regal bis zur Ätzung',
     stays: (percent) => `${percent} des Stahls bleiben im Stück`,
     totalHeats: (n) => plural(n, 'Hitze', 'Hitzen'),
@@ -214,6 +204,7 @@ export const german: Catalogue = {
     sectionOf: (words) => `Schnitt: ${words}`,
     benchOf: (words) => `Der Stab auf der Bank: ${words}`,
     layersWords: (n) => plural(n, 'Lage', 'Lagen'),
+    layersNoun: (n) => nounFor(n, 'Lage', 'Lagen'),
     general: 'Der ganze Auftrag',
     unknown: (name) => `„${name}“ ist kein Arbeitsschritt`,
   },
@@ -242,20 +233,8 @@ export const german: Catalogue = {
     face: 'Die geätzte Fläche',
     sides: { front: 'Vorn', back: 'Hinten' },
   },
-  ways: {
-    title: 'Andere Wege',
-    looking: 'Andere Wege werden gesucht …',
-    considered: (n) =>
-      `${wholeNumber(n)} ${nounFor(n, 'Weg', 'Wege')} angesehen; die besten Mittelwege:`,
-    asWritten: 'die Karte, wie sie steht',
-    recipe: (sheets, high) =>
-      high.length === 0
-        ? `${plural(sheets, 'Blech', 'Bleche')}, nicht neu gestapelt`
-        : `${plural(sheets, 'Blech', 'Bleche')}, neu gestapelt ${high.map((n) => `${n} hoch`).join(', dann ')}`,
-    take: 'Diesen Weg nehmen',
-    layers: (n) => plural(n, 'Lage', 'Lagen'),
-    hands: (time) => `${time} Handarbeit`,
-  },
+  card: cardGerman,
+  ways: waysGerman,
   ahead: {
     range: 'Wie es wohl ausfällt',
     numbers: 'Worauf es ankommt',

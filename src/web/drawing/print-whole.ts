@@ -3,12 +3,21 @@ import { painted } from '#desk'
 /** Longer than this no picture is waited for, ms: a slow machine prints what it has. */
 const LONGEST = 8000
 
+const wanted = new Set<() => Promise<void>>()
+
+/** Has something fetched that only paper shows, before anything is printed; until what comes back is called. */
+export function fetchForPaper(fetch: () => Promise<void>): () => void {
+  wanted.add(fetch)
+  return () => void wanted.delete(fetch)
+}
+
 /** Prints once every picture on the sheet is drawn in full. */
 export async function printWhole(): Promise<void> {
   const stages = document.querySelectorAll<HTMLCanvasElement>('.stage canvas')
   const late = new Promise<void>((resolve) => setTimeout(resolve, LONGEST))
-  await Promise.race([Promise.all([painted(), ...[...stages].map(drawnInFull)]), late])
-  // What has been painted is on the sheet with the next frame.
+  const texts = [...wanted].map((fetch) => fetch().catch(() => undefined))
+  await Promise.race([Promise.all([painted(), ...texts, ...[...stages].map(drawnInFull)]), late])
+  // What has been painted and fetched is on the sheet with the next frame.
   await new Promise(requestAnimationFrame)
   window.print()
 }

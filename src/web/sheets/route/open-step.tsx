@@ -27,6 +27,8 @@ import { useSay } from '../../form/say.ts'
 import { Told } from '../../form/told.tsx'
 import type { CardRow } from './card-rows.ts'
 import { Folded } from './folded.tsx'
+import { useFetchedHeatTimes } from './heat-times.ts'
+import { StepFacts } from './step-facts.tsx'
 
 const MeasuredHere = lazy(async () => ({
   default: (await import('./measured/measured-here.tsx')).MeasuredHere,
@@ -186,39 +188,10 @@ function BeforeAndAfter({ row }: { readonly row: Row }) {
 }
 
 function RowNotes({ row }: { readonly row: Row }) {
-  const words = useWords()
-  const say = useSay()
+  useFetchedHeatTimes()
   return (
     <div className="row-notes note">
-      {row.heats
-        .filter((heat) => heat.stop !== undefined)
-        .map((heat, i) => (
-          <p key={i}>
-            <HeatSwatch temperature={heat.stop ?? 0} />
-            {words.route.stop(say.temperature(heat.stop ?? 0))}
-          </p>
-        ))}
-      {row.notes.map((note) => (
-        <p key={note}>
-          <Told text={note} whole />
-        </p>
-      ))}
-      {row.warnings.map((w) => (
-        <p key={w.what}>
-          <CautionMark />{' '}
-          <b>
-            <Told text={w.what} whole />
-          </b>{' '}
-          <Told text={w.why} whole /> {words.errors.try}:{' '}
-          {w.try.map((cure, i) => (
-            <span key={cure}>
-              {i > 0 && '; '}
-              <Told text={cure} />
-            </span>
-          ))}
-          .
-        </p>
-      ))}
+      <StepFacts row={row} />
       {row.cautions.map((c) => (
         <p key={c.name}>
           <CautionMark />{' '}

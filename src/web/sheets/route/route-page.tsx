@@ -1,7 +1,9 @@
-import { useCallback, useMemo, useState } from 'react'
-import { type StepPlace, useAddress, useDesk, useWords } from '#desk'
+import { useCallback, useEffect, useMemo, useState } from 'react'
+import { type StepPlace, type Worked, useAddress, useDesk, useWords } from '#desk'
+import type { Size } from '#geometry'
 import type { Problem } from '#problem'
-import { scaleToFit } from '../../drawing/scale.ts'
+import { fetchForPaper } from '../../drawing/print-whole.ts'
+import { TRUE, scaleToFit } from '../../drawing/scale.ts'
 import { usePen } from '../../drawing/use-pen.ts'
 import { Faults } from '../../form/faults.tsx'
 import { WeightWish } from '../../form/weight-wish.tsx'
@@ -13,13 +15,18 @@ import { layLanes } from './lanes.ts'
 import { Lanes, StepRow } from './step-row.tsx'
 import { TakeAway } from './take-away.tsx'
 import { CardFoot } from './card-foot.tsx'
+import { usualDangers } from './dangers.ts'
 import { useDragging } from './dragging.ts'
+import { fetchHeatTimes } from './heat-times.ts'
+import { RackList } from './rack-list.tsx'
 
 /** Px of the two columns of drawings. */
 const BENCH_ROOM = 190
 const SECTION_ROOM = 58
 const TALLEST_SECTION = 62
 const LANE = 11
+/** The head of the column must stand over it. */
+const LEAST_BENCH = 120
 
 export function RoutePage() {
   const words = useWords()
@@ -28,13 +35,18 @@ export function RoutePage() {
   const worked = useDesk((desk) => desk.worked)
   const sound = useDesk((desk) => desk.sound)
   const declared = useDesk((desk) => desk.declared)
+  const units = useDesk((desk) => desk.units)
   const [adding, setAdding] = useState<StepPlace>()
   const shown = worked ?? sound
   const rows = useMemo(() => (job ? cardRows(job, shown, declared) : []), [job, shown, declared])
   const lanes = useMemo(() => layLanes(rows, rows.at(-1)?.bar ?? ''), [rows])
   const laneCount = lanes.length > 1 ? Math.max(...lanes.map((l) => l.lane)) + 1 : 0
   const pen = usePen()
-  const scales = useMemo(() => scalesOfCard(rows, laneCount, pen), [rows, laneCount, pen])
+  const scales = useMemo(
+    () => scalesOfCard(sizesFor(worked, sound), laneCount, pen),
+    [worked, sound, laneCount, pen],
+  )
+  useEffect(() => fetchForPaper(fetchHeatTimes), [])
   const drag = useDragging(rows)
   const addAfter = useCallback(
     (row: CardRow) => setAdding({ bar: row.bar, index: row.index + 1 }),
@@ -47,12 +59,22 @@ export function RoutePage() {
   const isLast = (row: CardRow, i: number) => rows[i + 1]?.bar !== row.bar
   return (
     <>
-      <section className="column card" aria-label={words.route.title}>
+      <section
+        className={units === 'metric' ? 'column card' : 'column card inch'}
+        aria-label={words.route.title}
+        style={{ '--lanes': laneCount, '--bench': `${scales.room}px` } as never}
+      >
         <SheetHead>
           {rows.length > 0 && words.route.drawn(scales.section.words, scales.bench.words)}
         </SheetHead>
-        {rows.length > 0 && <CardHead lanes={laneCount} />}
-        <ol className="steps" style={{ '--lanes': laneCount } as never}>
+        <div className="printed">
+          <RackList rows={rows} />
+        </div>
+        {rows.some(({ row }) => row?.cautions.some((c) => usualDangers.includes(c.name))) && (
+          <p className="usual note soft">{words.card.usualDangers}</p>
+        )}
+        {rows.length > 0 && <CardHead />}
+        <ol className="steps">
           {rows.map((row, i) => (
             <li
               key={`${row.bar} ${row.index}`}
@@ -116,15 +138,11 @@ export function RoutePage() {
   )
 }
 
-function CardHead({ lanes }: { readonly lanes: number }) {
+function CardHead() {
   const words = useWords()
   const units = useDesk((desk) => desk.units)
   return (
-    <div
-      className="step-grid card-head note soft"
-      aria-hidden="true"
-      style={{ '--lanes': lanes, '--lane-width': 'var(--u)' } as never}
-    >
+    <div className="step-grid card-head note soft" aria-hidden="true">
       <span className="name">{words.route.step}</span>
       <span className="section">{words.route.section}</span>
       <span className="bench">{words.route.bench}</span>
@@ -144,15 +162,23 @@ function rowClass(open: boolean, over: number | undefined, i: number): string {
   ].join(' ')
 }
 
+/** Every size that has to fit. While a change waits for sense those of the last sound plan count on, so that no drawing jumps. */
+function sizesFor(worked: Worked | undefined, sound: Worked | undefined): readonly Size[] {
+  const plans = worked?.sound ? [worked] : [sound, worked]
+  return plans.flatMap((plan) => plan?.rows.map((row) => row.after.size) ?? [])
+}
+
 /** One scale for every bar and one for every section: the longest and the widest must fit. */
-function scalesOfCard(rows: readonly CardRow[], lanes: number, pen: number) {
-  const sizes = rows.flatMap(({ row }) => (row ? [row.after.size] : []))
+function scalesOfCard(sizes: readonly Size[], lanes: number, pen: number) {
   const greatest = (side: 'length' | 'width' | 'height', least: number) =>
     Math.max(least, ...sizes.map((size) => size[side]))
-  const bench = scaleToFit(greatest('length', 0.05), pen * (BENCH_ROOM - lanes * LANE))
+  const longest = greatest('length', 0.05)
+  const bench = scaleToFit(longest, pen * (BENCH_ROOM - lanes * LANE))
   const wide = scaleToFit(greatest('width', 0.01), pen * SECTION_ROOM)
   const tall = scaleToFit(greatest('height', 0.01), pen * TALLEST_SECTION)
-  return { bench, section: wide.ratio < tall.ratio ? wide : tall }
+  // Its column is as wide as the longest bar is drawn: names have the rest.
+  const room = Math.max(LEAST_BENCH * pen, Math.ceil(longest * TRUE * bench.ratio))
+  return { bench, room, section: wide.ratio < tall.ratio ? wide : tall }
 }
 
 const NONE: readonly Problem[] = []

@@ -14,27 +14,20 @@ import {
   useWords,
 } from '#desk'
 import { nameIn } from '#words'
-import { BarDrawing } from '../../drawing/bar-drawing.tsx'
-import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
-import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
 import { CautionMark, WrongMark } from '../../form/faults.tsx'
 import { Measure, capital } from '../../form/measure.tsx'
-import { useExpress, useSay } from '../../form/say.ts'
+import { useExpress } from '../../form/say.ts'
 import { Told, Tolds } from '../../form/told.tsx'
+import { Account, type Ratios } from './account.tsx'
 import type { CardRow } from './card-rows.ts'
 import type { Lane } from './lanes.ts'
+import { OnPaper } from './on-paper.tsx'
 import { OpenStep } from './open-step.tsx'
 import { stepWords } from './step-words.ts'
 
 const StandingLine = lazy(async () => ({
   default: (await import('./measured/standing-line.tsx')).StandingLine,
 }))
-
-/** Drawn over true, of the two columns. */
-export interface Ratios {
-  readonly section: number
-  readonly bench: number
-}
 
 interface StepRowProps {
   readonly row: CardRow
@@ -131,7 +124,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
           <Measure text={said ?? ''} />
         </span>
         {row ? (
-          <Account row={row} ratios={ratios} />
+          <Account row={row} ratios={ratios} told={card.told} />
         ) : (
           <span className="unworked note soft">{isWorked && words.route.notWorked}</span>
         )}
@@ -153,126 +146,22 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
           </b>
         </p>
       )}
-      <PrintedCautions row={row} told={card.told} />
+      {row && <OnPaper row={row} told={card.told} />}
       {open && <OpenStep card={card} problems={own} name={name} add={() => add(card)} />}
     </div>
   )
 }
 
-/** Size, mass, layers, heats, and what was lost. */
-function Account({ row, ratios }: { readonly row: Row; readonly ratios: Ratios }) {
-  const words = useWords()
-  const say = useSay()
-  const units = useDesk((desk) => desk.units)
-  const size = say.size(row.size).replace(/ (mm|in)$/, '')
-  const layers = words.route.layersWords(row.merged)
-  const told = `${say.size(row.size)}, ${layers}`
-  const mass = (kg: number) => {
-    if (units === 'metric') return say.mass(kg).replace(/ g$/, '')
-    const ounces = kg / 0.028349523125
-    return ounces.toFixed(ounces < 10 ? 2 : 1)
-  }
-  return (
-    <>
-      <span className="section">
-        <BarDrawing
-          bar={row.after}
-          view={SECTION}
-          ratio={ratios.section}
-          label={words.route.sectionOf(told)}
-        />
-      </span>
-      <span className="bench">
-        <BarDrawing
-          bar={row.after}
-          view={BENCH}
-          ratio={ratios.bench}
-          label={words.route.benchOf(told)}
-          most={200}
-        />
-      </span>
-      <span className="size">
-        <Measure text={size} />
-      </span>
-      <span className="mass">{mass(row.mass)}</span>
-      <span className="layers">
-        <b>{row.merged}</b>
-      </span>
-      <span className="heats">
-        <HeatWords row={row} />
-      </span>
-      <span className="lost note soft">
-        {[
-          ...row.losses.map((l) => `${words.route.lost(l.cause)} ${mass(l.mass)}`),
-          ...row.setAside.map((b) => words.route.aside(mass(b.mass))),
-        ].join(', ')}
-      </span>
-      {row.laid !== row.merged && (
-        <span className="laid note soft">{words.route.laid(row.laid)}</span>
-      )}
-    </>
-  )
-}
-
-function HeatWords({ row }: { readonly row: Row }) {
-  const words = useWords()
-  const say = useSay()
-  if (row.heats.length === 0) return <span className="note soft">{words.route.cold}</span>
-  return (
-    <>
-      {row.heats.map((heat, i) => (
-        <span key={i} className="heat">
-          <HeatSwatch temperature={heat.temperature} />
-          <b>{heat.count}</b> × {degrees(say.temperature(heat.temperature))}
-        </span>
-      ))}
-    </>
-  )
-}
-
-/** `1150°`: the unit stands in the switch. */
-function degrees(text: string): string {
-  return `${text.split(' ')[0]}°`
-}
-
-/** A mark in the margin: ink where something is to be minded here first, soft where it is as before. */
+/** A mark in the margin: something is to be minded here that the shop or the plan does not usually bring. */
 function RowMark({ row }: { readonly row?: Row }) {
   const said = useSaid()
-  const trade = useTradeWord()
-  if (!row) return null
-  if (row.warnings.length > 0) {
-    const warnings = row.warnings.map((w) => said(w.what).text).join('; ')
-    return (
-      <span title={warnings}>
-        <CautionMark />
-        <span className="hidden">{warnings}</span>
-      </span>
-    )
-  }
-  if (row.cautions.length === 0) return null
-  const names = row.cautions.map((c) => trade(c.name)).join(', ')
+  if (!row || row.warnings.length === 0) return null
+  const warnings = row.warnings.map((w) => said(w.what).text).join('; ')
   return (
-    <span className="soft" title={names}>
+    <span title={warnings}>
       <CautionMark />
-      <span className="hidden">{names}</span>
+      <span className="hidden">{warnings}</span>
     </span>
-  )
-}
-
-/** On paper every caution stands with its step: in full the first time, by its name after that. */
-function PrintedCautions({ row, told }: { readonly row?: Row; readonly told: readonly string[] }) {
-  const words = useWords()
-  const trade = useTradeWord()
-  if (!row || row.cautions.length === 0) return null
-  const [again, first] = [true, false].map((known) =>
-    row.cautions.filter(({ name }) => told.includes(name) === known),
-  )
-  return (
-    <p className="printed note">
-      <Tolds texts={first.flatMap((c) => [c.danger, c.care])} />
-      {again.length > 0 &&
-        ` ${words.route.asAbove(again.map(({ name }) => trade(name)).join(', '))}`}
-    </p>
   )
 }
 

@@ -11,11 +11,12 @@ import { printWhole } from '../../drawing/print-whole.ts'
 import { SteelSwatch } from '../../drawing/steel-swatch.tsx'
 import type { CardRow } from './card-rows.ts'
 import { Folded } from './folded.tsx'
-import { OtherWays } from './other-ways.tsx'
+import { RackList } from './rack-list.tsx'
 
 const LikelyRange = lazy(async () => ({
   default: (await import('./ahead/likely-range.tsx')).LikelyRange,
 }))
+const OtherWays = lazy(async () => ({ default: (await import('./ways/other-ways.tsx')).OtherWays }))
 const Numbers = lazy(async () => ({ default: (await import('./ahead/numbers.tsx')).Numbers }))
 
 /** What one carries away from the card: three figures, the steels, what to take off the rack, cautions. */
@@ -29,7 +30,6 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
   const shown = worked?.sound ? worked : sound
   const percent = numberIn(language, { style: 'percent', maximumFractionDigits: 1 })
   const { totals, lines } = shown ?? {}
-  const taken = rows.flatMap(({ row }) => row?.taken ?? [])
   return (
     <aside className="column take" aria-label={words.take.title}>
       <header className="head">
@@ -64,33 +64,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
       ) : (
         <p className="empty soft">{words.take.none}</p>
       )}
-      {taken.length > 0 && (
-        <section>
-          <h3>{words.take.offRack}</h3>
-          <ul className="plain">
-            {taken.map((stock, i) => (
-              <li key={i}>
-                <SteelSwatch steel={stock.steel} />
-                <span>
-                  <Measure
-                    text={words.take.sheets(
-                      stock.count,
-                      nameIn(language, stock.steel),
-                      say.length(stock.thickness),
-                    )}
-                  />
-                </span>
-                <span className="note soft">
-                  <Measure
-                    text={words.take.cut(say.length(stock.width), say.length(stock.length))}
-                  />
-                </span>
-                <span>{say.mass(stock.mass)}</span>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <RackList rows={rows} />
       {totals && (
         <section>
           <h3>{words.take.steels}</h3>
@@ -114,9 +88,11 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
           <Folded name="numbers" title={words.ahead.numbers}>
             {() => <Numbers rows={rows} />}
           </Folded>
+          <Folded name="ways" title={words.ways.title}>
+            {() => <OtherWays />}
+          </Folded>
         </>
       )}
-      <OtherWays />
       <Cautions rows={rows} />
       {shown && (
         <p className="note soft defer">

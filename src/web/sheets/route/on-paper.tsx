@@ -1,0 +1,22 @@
+import type { Row } from '#desk'
+import { CautionMark } from '../../form/faults.tsx'
+import { Tolds } from '../../form/told.tsx'
+import { StepFacts } from './step-facts.tsx'
+
+/**
+ * What only the printed card says of a step, for nothing can be opened there: all that the anvil wants
+ * to know, and each caution in full where it first comes up. After that the row names it.
+ */
+export function OnPaper({ row, told }: { readonly row: Row; readonly told: readonly string[] }) {
+  const first = row.cautions.filter(({ name }) => !told.includes(name))
+  return (
+    <div className="printed note">
+      <StepFacts row={row} />
+      {first.length > 0 && (
+        <p>
+          <CautionMark /> <Tolds texts={first.flatMap((c) => [c.danger, c.care])} />
+        </p>
+      )}
+    </div>
+  )
+}

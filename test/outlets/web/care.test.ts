@@ -221,10 +221,10 @@ describe('care', () => {
     const page = await app.open('/builders-plate/route/plate/0', { locale: 'de-DE' })
     await page.getByRole('button', { name: 'Der Arbeitsgang', exact: true }).waitFor()
     await page.locator('.figures').waitFor()
-    await page.getByText('Zum Mitnehmen').waitFor()
+    await page.getByText('Was dabei herauskommt').waitFor()
     expect(await page.locator('html').getAttribute('lang')).toBe('de')
     const thickness = fieldAt(page, 'bars.plate[0].sheets[0].thickness')
-    await eventually(() => thickness.inputValue()).toBe('3.175 mm')
+    await eventually(() => thickness.inputValue()).toBe('≈ 3,18 mm')
     await page.getByRole('button', { name: 'in', exact: true }).click()
     await eventually(() => thickness.inputValue()).toBe('1/8 in')
     expect(await kept(app, 'builders-plate')).toMatchObject({

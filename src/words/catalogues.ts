@@ -15,8 +15,16 @@ interface Spoken {
 
 type Translations = Readonly<Record<string, string>>
 
+/** What a shop calls otherwise than the job file does. */
+const shopWords: Translations = {
+  mass: 'weight',
+  'mass within': 'weight within',
+  'hammer mass': 'hammer weight',
+  'stamp share': 'stamp, share pressed',
+}
+
 const spoken = new Map<Language, Spoken>([
-  ['en', { catalogue: english, trade: {}, sentences: {}, sentence: (sentence) => sentence }],
+  ['en', { catalogue: english, trade: shopWords, sentences: {}, sentence: (sentence) => sentence }],
 ])
 
 /** Other languages than the first are fetched when they are wanted. */

@@ -82,7 +82,7 @@ export const english = {
 
   piece: {
     title: 'The piece',
-    drawn: (scale: string) => `drawn ${scale}; measures as typed`,
+    drawn: (scale: string) => `drawn ${scale}; ≈ rounded from what was typed`,
     none: 'No piece is asked for. Choose what it is to be: its sizes are then asked for here, and the route is worked back from them.',
     kind: 'Kind',
     name: 'Name of the job',

@@ -84,7 +84,7 @@ export const german: Catalogue = {
 
   piece: {
     title: 'Das Stück',
-    drawn: (scale) => `gezeichnet ${scale}; Maße wie geschrieben`,
+    drawn: (scale) => `gezeichnet ${scale}; ≈ gerundet aus dem Geschriebenen`,
     none: 'Es ist kein Stück verlangt. Wählen Sie, was es werden soll: dann wird hier nach seinen Maßen gefragt, und der Arbeitsgang rechnet von ihnen zurück.',
     kind: 'Art',
     name: 'Name des Auftrags',

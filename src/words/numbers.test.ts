@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest'
-import { plainDecimals, withDecimalsOf } from './index.ts'
+import { plainDecimals, tradeWord, withDecimalsOf } from './index.ts'
 
 test.each([
   ['3.5 mm', '3,5 mm'],
@@ -27,4 +27,9 @@ test.each([
 ])('%s typed in German is read as %s', (typed, read) => {
   expect(plainDecimals('de', typed)).toBe(read)
   expect(plainDecimals('en', typed)).toBe(typed)
+})
+
+test('the job file says mass, a shop says weight', () => {
+  expect(tradeWord('massWithin', 'en')).toBe('weight within')
+  expect(tradeWord('cleanUp', 'en')).toBe('clean up')
 })

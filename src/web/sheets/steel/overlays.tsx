@@ -23,14 +23,18 @@ export function weightsOf(steel: LaidSteel, values: SheetValues | undefined): We
 export function scaleOf(
   mode: Mode,
   values: SheetValues | undefined,
+  ladder: readonly number[],
   sayThickness: (m: number) => string,
 ): Scale | undefined {
-  if (mode === 'thickness')
+  if (mode === 'thickness') {
+    const [low, high] = [ladder[0], ladder.at(-1)]
+    if (low === undefined || high === undefined) return undefined
     return {
-      range: [Math.log(1e-6), Math.log(1e-2)],
-      steps: 8,
-      says: [1e-6, 1e-5, 1e-4, 1e-3, 1e-2].map(sayThickness),
+      range: [Math.log(low), Math.log(high)],
+      steps: ladder.length - 1,
+      says: ladder.map(sayThickness),
     }
+  }
   if (mode === 'strain')
     return { range: [0, 6], steps: 6, says: ['0', '1', '2', '3', '4', '5', '6'] }
   if (mode !== 'carbon' && mode !== 'hardness') return undefined
@@ -98,13 +102,22 @@ export function Legend({
           </div>
         )
       )}
-      <p className="note soft">
-        {words.steelSheet.legend[mode]}
-        {mode === 'carbon' && values && ` ${carbonHere(words, language, values)}`}
-        {mode === 'hardness' && values?.someSoft && ` ${words.steelSheet.soft}`}
-      </p>
+      <p className="note soft">{legendText(words, language, mode, values)}</p>
     </div>
   )
+}
+
+/** What an overlay's tones stand for, in words. */
+export function legendText(
+  words: Catalogue,
+  language: Language,
+  mode: Mode,
+  values: SheetValues | undefined,
+): string | undefined {
+  if (mode === 'etched' || mode === 'plain') return undefined
+  const legend = words.steelSheet.legend[mode]
+  if (mode === 'carbon' && values) return `${legend} ${carbonHere(words, language, values)}`
+  return mode === 'hardness' && values?.someSoft ? `${legend} ${words.steelSheet.soft}` : legend
 }
 
 /** How far the carbon has levelled in the metal that is seen. */
@@ -120,17 +133,24 @@ function carbonHere(
 }
 
 /** The same tones as the card's. */
-function tone(t: number): string {
+export function tone(t: number): string {
   const grey = Math.round(255 * (0.12 + 0.78 * t))
   return `rgb(${grey},${grey},${grey})`
 }
 
-/** The hatch of a stack's number, as the card draws it. */
+/** Tone and hatch of a stack's number, as the card draws it; its turn in radians. */
+export function barLook(of: number) {
+  return {
+    grey: Math.round(255 * (0.82 - 0.56 * ((of * 0.38) % 1))),
+    turn: -(of * 0.9 + 0.4),
+    apart: 7 + 2 * (of % 3),
+  }
+}
+
+/** The hatch of a stack's number. */
 function BarSwatch({ of }: { readonly of: number }) {
-  const grey = Math.round(255 * (0.82 - 0.56 * ((of * 0.38) % 1)))
-  const turn = -((of * 0.9 + 0.4) * 180) / Math.PI
+  const { grey, turn, apart } = barLook(of)
   const id = `bar-hatch-${of}`
-  const apart = 7 + 2 * (of % 3)
   return (
     <svg className="bar-swatch" width="44" height="15" aria-hidden="true">
       <defs>
@@ -139,7 +159,7 @@ function BarSwatch({ of }: { readonly of: number }) {
           width={apart}
           height={apart}
           patternUnits="userSpaceOnUse"
-          patternTransform={`rotate(${turn})`}
+          patternTransform={`rotate(${(turn * 180) / Math.PI})`}
         >
           {of > 0 && <path d={`M${apart / 2} 0V${apart}`} className="hatch" />}
         </pattern>

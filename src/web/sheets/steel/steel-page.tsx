@@ -2,12 +2,13 @@ import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react'
 import { type LaidSteel, type SteelPlace, useDesk, useWords } from '#desk'
 import type { Size } from '#geometry'
 import { type FinishName, stripLight } from '#look'
+import { withDecimalsOf } from '#words'
 import { useNight } from '../../drawing/night.ts'
 import { Measure } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
 import { SheetHead } from '../../shell/sheet-head.tsx'
 import { useTreated } from '../../use-treated.ts'
-import { Legend, scaleOf, useSayThickness, weightsOf } from './overlays.tsx'
+import { Legend, legendText, scaleOf, useSayThickness, weightsOf } from './overlays.tsx'
 import type { StagePainter, Wanted, Weights } from './painters.ts'
 import { seenAt } from './route-place.ts'
 import { RouteScrub } from './route-scrub.tsx'
@@ -19,6 +20,7 @@ import { MODES, type Mode, type Vector, type ViewName } from '#scene'
 import { SteelFigures } from './steel-figures.tsx'
 import { Stage, type Tool, wayBetween } from './stage.tsx'
 import type { StageCamera } from './stage-camera.ts'
+import { thicknessLadder } from './thickness-range.ts'
 import { useSteel } from './use-steel.ts'
 import { edgesOf } from './edges-of.ts'
 
@@ -45,6 +47,7 @@ export function SteelPage() {
   const name = useDesk((desk) => desk.history?.now.name)
   const inch = useDesk((desk) => desk.units === 'inch')
   const unsound = useDesk((desk) => desk.worked?.sound === false)
+  const language = useDesk((desk) => desk.language)
   const night = useNight()
   const [place, setPlace] = useState<SteelPlace>()
   const [painter, setPainter] = useState<{
@@ -73,7 +76,16 @@ export function SteelPage() {
     [steel, treated],
   )
   const weights = useMemo(() => (steel ? weightsOf(steel, values) : []), [steel, values])
-  const scale = useMemo(() => scaleOf(mode, values, sayThickness), [mode, values, sayThickness])
+  const rows = useDesk((desk) => (desk.worked?.sound ? desk.worked : desk.sound)?.rows)
+  const ladder = useMemo(() => {
+    const { bar, index } = steel?.place ?? {}
+    const row = rows?.find((r) => r.bar === bar && r.index === index)
+    return row ? thicknessLadder(row.after.build, inch ? 0.0254 : 1e-3) : []
+  }, [rows, steel, inch])
+  const scale = useMemo(
+    () => scaleOf(mode, values, ladder, sayThickness),
+    [mode, values, ladder, sayThickness],
+  )
   const thick = steel ? steel.high[2] - steel.low[2] : 0
   const depth = Math.min(ground, DEEPEST * thick)
   const wanted = useMemo((): Wanted => {
@@ -202,7 +214,11 @@ export function SteelPage() {
             onClick={() => {
               if (!canvas) return
               const note = `${words.steelSheet.modes[mode]}. ${words.steelSheet.mayVary}`
-              void savePicture(canvas, { title, note, pixel: seen.pixel, inch })
+              const text = legendText(words, language, mode, values)
+              const says = scale?.says.map((said) => withDecimalsOf(language, said)) ?? []
+              const bars = mode === 'bar' ? steel?.stacks : undefined
+              const legend = text === undefined ? undefined : { scale, says, bars, text }
+              void savePicture(canvas, { title, note, pixel: seen.pixel, inch, legend })
             }}
           >
             {words.steelSheet.save}

@@ -346,7 +346,7 @@ export const english = {
     hint: 'drag to turn, Shift to move, wheel or two fingers to come near',
     pixelScale: (ratio: string) => `drawn ${ratio}`,
     light: 'Light and grinding',
-    ground: 'Ground to',
+    ground: 'Ground all over',
     strip: 'Strip light',
     cut: 'Section',
     cutAxes: { none: 'none', x: 'across', y: 'lengthwise', z: 'flat' },

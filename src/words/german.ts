@@ -349,7 +349,7 @@ export const german: Catalogue = {
     hint: 'ziehen wendet, mit Umschalt verschiebt es; Rad oder zwei Finger holen heran',
     pixelScale: (ratio) => `gezeichnet ${ratio}`,
     light: 'Licht und Schliff',
-    ground: 'Abgeschliffen',
+    ground: 'Rundum geschliffen',
     strip: 'Lichtleiste',
     cut: 'Schnitt',
     cutAxes: { none: 'keiner', x: 'quer', y: 'längs', z: 'flach' },

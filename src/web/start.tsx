@@ -3,6 +3,7 @@ import { createRoot } from 'react-dom/client'
 import { loadWords } from '#words'
 import { engine, followAddress, listenToWindows, loadList, useDesk } from '#desk'
 import { keepAppAndJobs } from './offline/keep.ts'
+import { holdWhilePressed } from './form/press.ts'
 import { listenToKeys } from './shell/keys.ts'
 import { Shell } from './shell/shell.tsx'
 
@@ -25,4 +26,5 @@ void loadList()
 void followAddress()
 listenToWindows()
 listenToKeys()
+holdWhilePressed()
 if (import.meta.env.PROD) keepAppAndJobs()

@@ -17,6 +17,8 @@ export interface FieldProps {
   readonly solved?: number
   readonly problems?: readonly Problem[]
   readonly label?: string
+  /** Where its faults are told, if not under the field itself. */
+  readonly faultsAt?: string
   /** The label is for the ear only: what stands around the field says what it is. */
   readonly bare?: boolean
   /** What the app says of it, in the language chosen; else the declaration speaks. */
@@ -36,7 +38,7 @@ export function Field(props: FieldProps) {
     id,
     label,
     wrong,
-    describedBy: `${id}-help${wrong ? ` ${id}-faults` : ''}`,
+    describedBy: `${id}-help${wrong ? ` ${props.faultsAt ?? `${id}-faults`}` : ''}`,
   }
   return (
     <div className={wrong ? 'field wrong' : 'field'} data-place={placeOf(path)}>
@@ -47,9 +49,11 @@ export function Field(props: FieldProps) {
       <span id={`${id}-help`} className="help note soft">
         {props.help ?? <Help parameter={p} value={props.value} />}
       </span>
-      <div id={`${id}-faults`}>
-        <Faults problems={problems} />
-      </div>
+      {props.faultsAt === undefined && (
+        <div id={`${id}-faults`}>
+          <Faults problems={problems} />
+        </div>
+      )}
     </div>
   )
 }

@@ -1,3 +1,4 @@
+import { useId } from 'react'
 import type { Problem } from '#problem'
 import { LEFT_FREE, type ListParameter, type Parameters, isParameter } from '#parameters'
 import {
@@ -25,6 +26,8 @@ interface FieldsProps {
 /** A group of declared parameters as fields in a row; lists as rows of their own. */
 export function Fields({ parameters, path, problems, solved }: FieldsProps) {
   const job = useDesk((desk) => desk.history?.now)
+  const trade = useTradeWord()
+  const id = useId()
   if (!job) return null
   return (
     <>
@@ -39,8 +42,19 @@ export function Fields({ parameters, path, problems, solved }: FieldsProps) {
             {...own}
             parameter={parameter}
             solved={solved?.[placeOf(at)]}
+            faultsAt={`${id}-${name}`}
             onChange={(value, within) => edit(withValue(current(), at, value), within)}
           />
+        )
+      })}
+      {Object.entries(parameters).map(([name, parameter]) => {
+        const wrong = problemsAt(problems, [...path, name])
+        if (parameter.form === 'list' || wrong.length === 0) return null
+        return (
+          <div key={name} id={`${id}-${name}`} className="field-faults">
+            <span className="note soft">{capital(trade(name))}: </span>
+            <Faults problems={wrong} />
+          </div>
         )
       })}
     </>

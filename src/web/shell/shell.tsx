@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useState } from 'react'
+import { Suspense, useEffect, useRef, useState } from 'react'
 import {
   choose,
   followAddress,
@@ -28,6 +28,7 @@ export function Shell() {
   useTheme()
   useDocumentWords(listOpen)
   useWorkedMark()
+  useFocusOnArrival(`${address.job} ${listOpen}`)
   useEffect(() => void followAddress(), [address.job, listOpen])
   const sheet = sheets.find(({ name }) => name === address.sheet) ?? sheets[1]
   return (
@@ -133,6 +134,18 @@ function SavingWords() {
       {slow && doing ? words.working(said(doing.what).text) : open ? words[saving] : ''}
     </span>
   )
+}
+
+/** What was pressed went with the sheet it stood on: the keyboard goes on at the new one, not at the top of the page. */
+function useFocusOnArrival(where: string): void {
+  const was = useRef(where)
+  useEffect(() => {
+    if (was.current === where) return
+    was.current = where
+    const { activeElement, body } = document
+    if (activeElement === null || activeElement === body)
+      document.getElementById('sheet')?.focus({ preventScroll: true })
+  }, [where])
 }
 
 function useTheme(): void {

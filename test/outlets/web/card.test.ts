@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { cardSteps, computeJob, readJob } from '#job'
-import { LONG, type OpenApp, eventually, openApp } from './open-app.ts'
+import { LONG, type OpenApp, eventually, fieldAt, openApp, type } from './open-app.ts'
 
 let app: OpenApp
 beforeAll(async () => {
@@ -106,6 +106,56 @@ describe('the card', () => {
     expect(await written('A weld fails')).toMatch(/in 100$/)
     // The heats of every way are followed for its hardness.
     await eventually(() => written('Hardness'), LONG).toMatch(/^\d\d/)
+    await page.context().close()
+  })
+
+  it('keeps the keyboard where the work is, brings a step into view, and swallows no press', async () => {
+    const page = await app.open('/builders-plate/route')
+    await page.locator('.figures').waitFor()
+    const steps = page.locator('.step')
+    const count = await steps.count()
+    // A step low on the page: its fields are seen once it is open.
+    await page.locator('[data-step="plate 14"]').click()
+    const height = fieldAt(page, 'bars.plate[14].height')
+    await height.waitFor()
+    expect((await height.boundingBox())?.y).toBeLessThan(850)
+    // Typed, and pressed at once without leaving the field: both count.
+    await height.click()
+    await height.fill('10.4 mm')
+    const double = page.getByRole('button', { name: 'Duplicate', exact: true })
+    const box = await double.boundingBox()
+    await page.mouse.move((box?.x ?? 0) + 20, (box?.y ?? 0) + 4)
+    await page.mouse.down()
+    await page.waitForTimeout(120)
+    await page.mouse.up()
+    await eventually(() => steps.count()).toBe(count + 1)
+    // A step put in by keys has its first field in hand.
+    await page.getByRole('button', { name: 'Add a step after this' }).click()
+    await page.keyboard.type('crop')
+    await page.keyboard.press('Enter')
+    const inHand = () =>
+      page.evaluate(() => document.activeElement?.closest<HTMLElement>('.field')?.dataset.place)
+    await eventually(inHand).toBe('bars.plate[15].start')
+    // A job begun from the list puts the keyboard on its sheet.
+    await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+    await page.getByRole('button', { name: 'a blank card' }).click()
+    await page.getByRole('button', { name: 'Lay the first stack' }).waitFor()
+    await eventually(() => page.evaluate(() => document.activeElement?.id)).toBe('sheet')
+    await page.context().close()
+  })
+
+  it('draws to the same scale while a figure makes no sense, and pushes no field away', async () => {
+    const page = await app.open('/galley-knife/route/jacket/3')
+    await page.locator('.figures').waitFor()
+    const width = fieldAt(page, 'bars.jacket[3].width')
+    const drawn = () => page.locator('.head .note').first().innerText()
+    const before = await drawn()
+    const left = (await width.boundingBox())?.x
+    await type(page, 'bars.jacket[3].height', 'banana')
+    await page.locator('.field-faults').getByText('Height').waitFor()
+    expect(await drawn()).toBe(before)
+    // The word itself is a little wider than the figure.
+    expect(Math.abs(((await width.boundingBox())?.x ?? 0) - (left ?? 0))).toBeLessThan(33)
     await page.context().close()
   })
 })

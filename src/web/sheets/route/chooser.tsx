@@ -15,6 +15,7 @@ import {
 } from '#desk'
 import { capital } from '../../form/measure.tsx'
 import { Told } from '../../form/told.tsx'
+import { awaitStep, focusRow } from './focus-step.ts'
 
 /** What can be done next, found by typing; arrows and Enter choose. */
 export function Chooser({
@@ -55,13 +56,16 @@ export function Chooser({
   useEffect(() => {
     list.current?.children[at]?.scrollIntoView({ block: 'nearest' })
   }, [at])
-  const choose = (operation: DeclaredOperation | undefined) => {
+  const choose = (operation: DeclaredOperation | undefined, isByKey: boolean) => {
     const job = useDesk.getState().history?.now
     if (!operation || !job) return
     const begins = place.index === 0 && stepsOf(job, place.bar).length > 0
     const to = begins ? { bar: freshName(job, place.bar), index: 0 } : place
     edit(insertStep(job, to, newStep(operation, job, to)))
     close()
+    // A finger would have the screen's keys come up over the step.
+    if (isByKey) awaitStep(to)
+    else focusRow(to)
     go({ bar: to.bar, step: to.index })
   }
   return (
@@ -93,7 +97,7 @@ export function Chooser({
         onKeyDown={(event) => {
           if (event.key === 'ArrowDown') setAt(Math.min(at + 1, found.length - 1))
           else if (event.key === 'ArrowUp') setAt(Math.max(at - 1, 0))
-          else if (event.key === 'Enter') choose(found[at])
+          else if (event.key === 'Enter') choose(found[at], true)
           else if (event.key === 'Escape') close()
           else return
           event.preventDefault()
@@ -108,7 +112,7 @@ export function Chooser({
             role="option"
             aria-selected={i === at}
             onPointerMove={() => setAt(i)}
-            onClick={() => choose(operation)}
+            onClick={() => choose(operation, false)}
           >
             <b>{capital(trade(operation.name))}</b>
             <span className="note soft">

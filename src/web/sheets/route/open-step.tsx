@@ -1,4 +1,4 @@
-import { lazy } from 'react'
+import { lazy, useLayoutEffect, useRef } from 'react'
 import type { Problem } from '#problem'
 import {
   type DrawnBar,
@@ -26,6 +26,7 @@ import { Measure } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
 import { Told } from '../../form/told.tsx'
 import type { CardRow } from './card-rows.ts'
+import { focusRow, showOpened } from './focus-step.ts'
 import { Folded } from './folded.tsx'
 import { useFetchedHeatTimes } from './heat-times.ts'
 import { StepFacts } from './step-facts.tsx'
@@ -52,6 +53,10 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
   const length = useDesk((desk) => stepsOf(desk.history?.now ?? {}, bar).length)
   const isMeasured = useDesk((desk) => measurementAt(desk.history?.now, { bar, index }) >= 0)
   const operation = declared?.operations.find((o) => o.name === step.do)
+  const opened = useRef<HTMLDivElement>(null)
+  useLayoutEffect(() => {
+    if (opened.current) showOpened(opened.current, { bar, index })
+  }, [bar, index])
   const path = ['bars', bar, index]
   const place = `bars.${bar}[${index}]`
   const shown = Object.keys(operation?.parameters ?? {})
@@ -61,7 +66,7 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
     if (job) edit(change(job))
   }
   return (
-    <div className="open-step" role="group" aria-label={name}>
+    <div ref={opened} className="open-step" role="group" aria-label={name}>
       <p className="note soft">{operation && <Told text={operation.summary} />}</p>
       {row && <BeforeAndAfter row={row} />}
       <div className="fields">
@@ -86,14 +91,6 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
         />
       </div>
       <Faults problems={problems.filter(({ at }) => !placed(at))} />
-      <Folded
-        name={`measured ${place}`}
-        title={words.ahead.measured}
-        isOpen={isMeasured || undefined}
-      >
-        {() => <MeasuredHere bar={bar} index={index} />}
-      </Folded>
-      {row && <RowNotes row={row} />}
       <div className="acts">
         <button type="button" className="word" onClick={add}>
           {words.route.addHere}
@@ -127,14 +124,30 @@ export function OpenStep({ card, problems, name, add }: OpenStepProps) {
           onClick={() => {
             closeOpen()
             act((job) => removeStep(job, { bar, index }))()
+            focusRow({ bar, index: Math.min(index, length - 2) })
           }}
         >
           {words.route.remove}
         </button>
-        <button type="button" className="word" onClick={closeOpen}>
+        <button
+          type="button"
+          className="word"
+          onClick={() => {
+            closeOpen()
+            focusRow({ bar, index })
+          }}
+        >
           {words.route.close}
         </button>
       </div>
+      <Folded
+        name={`measured ${place}`}
+        title={words.ahead.measured}
+        isOpen={isMeasured || undefined}
+      >
+        {() => <MeasuredHere bar={bar} index={index} />}
+      </Folded>
+      {row && <RowNotes row={row} />}
     </div>
   )
 }

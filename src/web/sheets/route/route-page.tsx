@@ -162,10 +162,9 @@ function rowClass(open: boolean, over: number | undefined, i: number): string {
   ].join(' ')
 }
 
-/** Every size that has to fit. While a change waits for sense those of the last sound plan count on, so that no drawing jumps. */
+/** Sizes that have to fit. While a change waits for sense those of the last sound plan do, so that no drawing jumps. */
 function sizesFor(worked: Worked | undefined, sound: Worked | undefined): readonly Size[] {
-  const plans = worked?.sound ? [worked] : [sound, worked]
-  return plans.flatMap((plan) => plan?.rows.map((row) => row.after.size) ?? [])
+  return (sound ?? worked)?.rows.map((row) => row.after.size) ?? []
 }
 
 /** One scale for every bar and one for every section: the longest and the widest must fit. */

@@ -20,6 +20,7 @@ import { useExpress } from '../../form/say.ts'
 import { Told, Tolds } from '../../form/told.tsx'
 import { Account, type Ratios } from './account.tsx'
 import type { CardRow } from './card-rows.ts'
+import { focusRow } from './focus-step.ts'
 import type { Lane } from './lanes.ts'
 import { OnPaper } from './on-paper.tsx'
 import { OpenStep } from './open-step.tsx'
@@ -85,9 +86,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
     const to = index + by
     if (to < 0 || to >= stepsOf(job, bar).length) return
     edit(moveStep(job, { bar, index }, { bar, index: by > 0 ? to + 1 : to }))
-    requestAnimationFrame(() =>
-      document.querySelector<HTMLElement>(`[data-step="${CSS.escape(`${bar} ${to}`)}"]`)?.focus(),
-    )
+    focusRow({ bar, index: to })
   }
   return (
     <div className={`step${own.length > 0 ? ' wrong' : ''}`}>
@@ -114,6 +113,7 @@ function OneStep({ row: card, open, ratios, problems, grab, add }: StepRowProps)
             else if (event.key === 'Delete') {
               const job = useDesk.getState().history?.now
               if (job) edit(removeStep(job, { bar, index }))
+              focusRow({ bar, index: Math.min(index, stepsOf(job ?? {}, bar).length - 2) })
             } else return
             event.preventDefault()
           }}

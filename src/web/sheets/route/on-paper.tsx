@@ -1,4 +1,5 @@
 import type { Row } from '#desk'
+import { usePaper } from '../../drawing/use-paper.ts'
 import { CautionMark } from '../../form/faults.tsx'
 import { Tolds } from '../../form/told.tsx'
 import { StepFacts } from './step-facts.tsx'
@@ -8,6 +9,7 @@ import { StepFacts } from './step-facts.tsx'
  * to know, and each caution in full where it first comes up. After that the row names it.
  */
 export function OnPaper({ row, told }: { readonly row: Row; readonly told: readonly string[] }) {
+  if (!usePaper()) return null
   const first = row.cautions.filter(({ name }) => !told.includes(name))
   return (
     <div className="printed note">

@@ -27,6 +27,8 @@ const TALLEST_SECTION = 62
 const LANE = 11
 /** The head of the column must stand over it. */
 const LEAST_BENCH = 120
+/** It grows by so much at a time, px: a hair more of length moves no column, and nothing is laid out anew. */
+const BENCH_BY = 24
 
 export function RoutePage() {
   const words = useWords()
@@ -176,7 +178,10 @@ function scalesOfCard(sizes: readonly Size[], lanes: number, pen: number) {
   const wide = scaleToFit(greatest('width', 0.01), pen * SECTION_ROOM)
   const tall = scaleToFit(greatest('height', 0.01), pen * TALLEST_SECTION)
   // Its column is as wide as the longest bar is drawn: names have the rest.
-  const room = Math.max(LEAST_BENCH * pen, Math.ceil(longest * TRUE * bench.ratio))
+  const room = Math.max(
+    LEAST_BENCH * pen,
+    BENCH_BY * Math.ceil((longest * TRUE * bench.ratio) / BENCH_BY),
+  )
   return { bench, room, section: wide.ratio < tall.ratio ? wide : tall }
 }
 

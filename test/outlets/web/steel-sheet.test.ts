@@ -81,7 +81,11 @@ describe('the steel', () => {
       viewport: { width: 1010, height: 480 },
     })
     await page.getByRole('button', { name: 'Use it all the same' }).click()
-    await page.locator('.stage canvas[data-by="card"]').waitFor()
+    // What is said to be drawn in full is: printing and saving go by that alone.
+    await page
+      .locator('.stage canvas[data-by="card"][data-drawn="full"]')
+      .waitFor({ timeout: LONG })
+    expect((await look(page)).metal).toBeGreaterThan(0.1)
     const press = (name: string) => page.getByRole('button', { name, exact: true }).click()
     const atRest = async () => {
       await drawn(page, 'card')

@@ -61,8 +61,8 @@ export function Stage(props: StageProps) {
 
   const draw = (moving: boolean) => {
     const { width, height } = size.current
-    due.current = moving
     if (!painter || !ready.current || preparing.current > 0 || width === 0) return
+    due.current = moving
     painter.draw(camera.camera, latest.current.wanted, width, height, moving)
   }
   /** Draws in the next frame, quickly; in full once nothing has moved for a while. */
@@ -97,6 +97,9 @@ export function Stage(props: StageProps) {
     const lay = (one: StagePainter, why?: 'none' | 'pretending' | 'failed') => {
       if (gone) return one.dispose()
       made = one
+      // Metal that another painter was given is not yet this one's.
+      ready.current = false
+      due.current = true
       holder.replaceChildren(one.canvas)
       one.canvas.setAttribute('aria-hidden', 'true')
       one.canvas.dataset.by = one.by

@@ -3,6 +3,7 @@ import { BarDrawing } from '../../drawing/bar-drawing.tsx'
 import { HeatSwatch } from '../../drawing/heat-swatch.tsx'
 import { BENCH, SECTION } from '../../drawing/lay-out-build.ts'
 import { Measure } from '../../form/measure.tsx'
+import { setIn } from '../../form/express.ts'
 import { useSay } from '../../form/say.ts'
 import { Dangers } from './dangers.tsx'
 
@@ -26,6 +27,7 @@ export function Account({ row, ratios, told }: AccountProps) {
   const words = useWords()
   const say = useSay()
   const isMetric = useDesk((desk) => desk.units === 'metric')
+  const language = useDesk((desk) => desk.language)
   const [long, heavy] = isMetric ? ['mm', 'g'] : ['in', 'oz']
   const size = say.size(row.size)
   const drawn = `${size}, ${words.route.layersWords(row.merged)}`
@@ -33,7 +35,7 @@ export function Account({ row, ratios, told }: AccountProps) {
   const mass = (kg: number) => {
     if (isMetric) return say.mass(kg)
     const ounces = kg / OUNCE
-    return `${ounces.toFixed(ounces < 10 ? 2 : 1)} oz`
+    return setIn(language, `${ounces.toFixed(ounces < 10 ? 2 : 1)} oz`)
   }
   const lost = [
     ...row.losses.map((l) => `${words.route.lost(l.cause)} ${mass(l.mass)}`),

@@ -228,10 +228,7 @@ function fitted(text: string, room: number): string | undefined {
 }
 
 function degrees(celsius: number, inch: boolean): string {
-  const value = inch ? Math.round((celsius * 9) / 5 + 32) : celsius
-  return value >= 1000
-    ? `${Math.floor(value / 1000)}\u2009${String(value % 1000).padStart(3, '0')}`
-    : String(value)
+  return String(inch ? Math.round((celsius * 9) / 5 + 32) : celsius)
 }
 
 function niceMinutes(longest: number): number {

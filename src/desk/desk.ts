@@ -257,6 +257,15 @@ let drawnPiece: unknown
 
 function workOutNow(job: Written): void {
   const { sound } = get()
+  // Drawn in no time, and the sheet is laid out by it: before the card.
+  if (job.piece !== drawnPiece || !get().piece) {
+    drawnPiece = job.piece
+    void engine.ask({ ask: 'piece', job }).then((piece) => {
+      // A piece that cannot be is drawn as it last could.
+      if (get().history?.now.piece === job.piece && (piece || job.piece === undefined))
+        set({ piece })
+    })
+  }
   engine
     .compute(
       { job, solved: sound?.solved ?? {} },
@@ -268,14 +277,6 @@ function workOutNow(job: Written): void {
       set({ worked, doing: undefined, ...soundAfter(worked, job) })
     })
     .catch((fault: Error) => set({ doing: undefined, notice: { words: fault.message } }))
-  if (job.piece !== drawnPiece || !get().piece) {
-    drawnPiece = job.piece
-    void engine.ask({ ask: 'piece', job }).then((piece) => {
-      // A piece that cannot be is drawn as it last could.
-      if (get().history?.now.piece === job.piece && (piece || job.piece === undefined))
-        set({ piece })
-    })
-  }
 }
 
 /** Makes a job and opens it; whether it could be. What went wrong is told. */

@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react'
+import { useEffect, useLayoutEffect, useRef, useState } from 'react'
 import { type Painted, type PaintedSide, paint, useDesk, useWords } from '#desk'
 import { Measure } from '../form/measure.tsx'
 import { barLength } from './bar-length.ts'
@@ -9,29 +9,29 @@ export function FacePicture({ label }: { readonly label: string }) {
   const words = useWords()
   const [place, room] = useRoom<HTMLDivElement>()
   const canvas = useRef<HTMLCanvasElement>(null)
-  const [painted, setPainted] = useState<Painted>()
+  const [painted, setPainted] = useState<Painted & { readonly ratio: number }>()
   const [side, setSide] = useState<PaintedSide>('front')
   const worked = useDesk((desk) => desk.worked)
   const isSound = worked?.sound === true
-  /** Of a job that does not work out there is no face, and no frame for one. */
-  const isAwaited = worked === undefined || isSound
   const size = worked?.totals?.finishedSize
   const long = size?.length
+  const ratio = size && size.length / size.width
   useEffect(() => {
     // Begun when the card has its figures: until then it has the machine to itself.
     const job = useDesk.getState().history?.now
-    if (!job || !isSound || long === undefined || room === 0) return
+    if (!job || !isSound || long === undefined || ratio === undefined || room === 0) return
     const dense = Math.min(2, window.devicePixelRatio)
     paint({
       job,
       side,
       ppmm: Math.min(20, (room * dense) / (long * 1000)),
       onPainted: (picture) => {
-        if (picture) setPainted(picture)
+        if (picture) setPainted({ ...picture, ratio })
       },
     })
-  }, [worked, isSound, long, room, side])
-  useEffect(() => {
+  }, [worked, isSound, long, ratio, room, side])
+  // With the size of the canvas, which empties it: no empty frame is seen between two pictures.
+  useLayoutEffect(() => {
     const ink = canvas.current?.getContext('2d')
     if (painted && ink) ink.putImageData(new ImageData(painted.rgba, painted.width), 0, 0)
   }, [painted])
@@ -40,7 +40,7 @@ export function FacePicture({ label }: { readonly label: string }) {
   const bar = barLength(perMm > 0 ? 0.001 / perMm : 1, room, inch)
   return (
     <figure className="face" ref={place}>
-      {(painted || isAwaited) && (
+      {(painted || isSound) && (
         <div className="sides" role="group" aria-label={label}>
           {(['front', 'back'] as const).map((one) => (
             <button
@@ -64,6 +64,8 @@ export function FacePicture({ label }: { readonly label: string }) {
             role="img"
             aria-label={`${label}: ${words.take.sides[side]}`}
             className={isSound ? undefined : 'stale'}
+            // Pixels are whole, the metal is not: coarse and fine stand in the same frame.
+            style={{ aspectRatio: painted.ratio }}
           />
           <figcaption className="note soft">
             <span className="bar" style={{ width: `${bar.metres * 1000 * perMm}px` }} />{' '}
@@ -71,11 +73,11 @@ export function FacePicture({ label }: { readonly label: string }) {
           </figcaption>
         </>
       ) : (
-        isAwaited && (
-          <div
-            className="undrawn"
-            style={{ aspectRatio: size ? `${size.length} / ${size.width}` : '5 / 2' }}
-          />
+        isSound && (
+          <>
+            <div className="undrawn" style={{ aspectRatio: ratio }} />
+            <figcaption className="note">&nbsp;</figcaption>
+          </>
         )
       )}
     </figure>

@@ -22,8 +22,12 @@ import { NoticeLine } from './notice-line.tsx'
 export function Shell() {
   const address = useAddress()
   const listOpen = address.list === true
-  // While another job is fetched the old one does not stand under the new one's address.
-  const open = useDesk((desk) => desk.history !== undefined && desk.id === address.job)
+  // While another job is fetched the old one does not stand under the new one's address; and a sheet stands
+  // once the job is worked out, or it is said why not: nothing leaps away from under a hand.
+  const open = useDesk(
+    ({ history, id, worked, notice }) =>
+      history !== undefined && id === address.job && (worked ?? notice) !== undefined,
+  )
   const words = useWords()
   useTheme()
   useDocumentWords(listOpen)

@@ -271,6 +271,28 @@ describe('care', () => {
     await page.context().close()
   })
 
+  it('nothing leaps from under a hand while a sheet fills, on a slow machine', async () => {
+    for (const path of ['/rigging-knife/piece', '/builders-plate/route/plate/5']) {
+      const page = await app.open('/jobs', { bypassCSP: true })
+      const machine = await page.context().newCDPSession(page)
+      await machine.send('Emulation.setCPUThrottlingRate', { rate: 4 })
+      await page.addInitScript(() => {
+        const leaps: string[] = []
+        Object.assign(globalThis, { leaps })
+        new PerformanceObserver((list) => {
+          for (const one of list.getEntries() as (PerformanceEntry & { value: number })[])
+            if (one.value > 0.01) leaps.push(`${one.value} after ${one.startTime} ms`)
+        }).observe({ type: 'layout-shift', buffered: true })
+      })
+      await page.goto(app.server.address + path)
+      await page.waitForFunction(FACE_IN_FULL)
+      expect(await page.evaluate(() => (globalThis as { leaps?: string[] }).leaps), path).toEqual(
+        [],
+      )
+      await page.context().close()
+    }
+  })
+
   it('is light: little is sent before the card and the face stand, and nothing of the 3D view', async () => {
     const sent = await firstLoad(app.browser, `${app.server.address}/builders-plate/route`)
     const bytes = [...sent.values()].reduce((sum, size) => sum + size, 0)

@@ -22,6 +22,8 @@ export function PatternPictures() {
         useDesk.setState({
           notice: { words: words.piece.noWay(words.piece.patternCalled(pattern)), problems },
         })
+    } catch (fault) {
+      useDesk.setState({ notice: { words: (fault as Error).message } })
     } finally {
       setAsked(undefined)
     }

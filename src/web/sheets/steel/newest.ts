@@ -16,9 +16,4 @@ export class Newest {
       if (next) this.run(next)
     })
   }
-
-  /** Whether what is being worked on has been overtaken. */
-  get overtaken(): boolean {
-    return this.next !== undefined
-  }
 }

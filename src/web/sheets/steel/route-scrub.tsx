@@ -13,8 +13,8 @@ const FINE = 0.05
 interface RouteScrubProps {
   readonly steps: readonly SteelStep[]
   readonly place: SteelPlace | undefined
-  /** Of the metal that is shown. */
-  readonly size: Size
+  /** Of the metal that is shown, once it is. */
+  readonly size: Size | undefined
   readonly onPlace: (place: SteelPlace | undefined) => void
 }
 
@@ -73,6 +73,7 @@ export function RouteScrub({ steps, place, size, onPlace }: RouteScrubProps) {
           max={last}
           step="any"
           value={position}
+          disabled={last === 0}
           aria-valuetext={tell(words.steelSheet.stepSpoken)}
           onKeyDown={onKeyDown}
           onChange={(event) => {
@@ -91,7 +92,9 @@ export function RouteScrub({ steps, place, size, onPlace }: RouteScrubProps) {
         </span>
       </span>
       <span className="size note soft">
-        {[size.length, size.width, size.height].map((side) => say.length(side)).join(' × ')}
+        {size
+          ? [size.length, size.width, size.height].map((side) => say.length(side)).join(' × ')
+          : '\u00a0'}
       </span>
     </div>
   )

@@ -165,11 +165,11 @@ export function SteelPage() {
             )}
           </p>
         )}
-        {steel && (
+        {!bare && (
           <RouteScrub
-            steps={steel.steps}
+            steps={steps.current}
             place={place}
-            size={sizeOf(laid ?? steel)}
+            size={steel && sizeOf(laid ?? steel)}
             onPlace={setPlace}
           />
         )}

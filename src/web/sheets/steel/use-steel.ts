@@ -1,4 +1,4 @@
-import { useEffect, useRef, useState } from 'react'
+import { useEffect, useMemo, useRef, useState } from 'react'
 import { type LaidSteel, type SteelPlace, engine, useDesk } from '#desk'
 import { Newest } from './newest.ts'
 
@@ -13,39 +13,43 @@ export function useSteel(
   const job = useDesk((desk) => desk.history?.now)
   const isSound = useDesk((desk) => desk.worked?.sound === true)
   const [steel, setSteel] = useState<LaidSteel>()
-  const [waits, setWaits] = useState(false)
   const last = useRef<{ readonly shape: string; readonly steel: LaidSteel }>(undefined)
-  const [asked] = useState(() => new Newest())
-  const now = useRef<{ readonly job?: unknown; readonly shape?: string }>({})
+  const [laying] = useState(() => new Newest())
   const { bar, index, done } = place ?? {}
-  useEffect(() => {
-    if (!job || !isSound || shape === undefined) return
-    now.current = { job, shape }
-    // Metal of another moment is welcome on the way; that of another job is not.
-    const isOfUse = () => now.current.job === job && now.current.shape === shape
-    setWaits(true)
+  const asked = useMemo(() => {
+    if (!job || !isSound || shape === undefined) return undefined
     const at = bar === undefined || index === undefined ? undefined : { bar, index, done }
-    asked.run(async () => {
+    return { job, shape, place: at }
+  }, [job, isSound, bar, index, done, shape])
+  // Told by what was asked for, not by an effect: it waits from the very moment that another place is named.
+  const [answered, setAnswered] = useState<typeof asked>()
+  const now = useRef<typeof asked>(undefined)
+  useEffect(() => {
+    now.current = asked
+    if (!asked) return
+    const { job, shape } = asked
+    // Metal of another moment is welcome on the way; that of another job is not.
+    const isOfUse = () => now.current?.job === job && now.current.shape === shape
+    laying.run(async () => {
       if (!isOfUse()) return
       const had = last.current?.shape === shape ? last.current.steel : undefined
       try {
-        const known = had?.surface
-        const laid = await engine.ask({ ask: 'steel', job, place: at, known, shape })
-        if (!isOfUse() || !laid) return
+        const laid = await engine.ask({ ask: 'steel', ...asked, known: had?.surface })
+        if (!isOfUse()) return
+        setAnswered(asked)
+        if (!laid) return
         const { facets = had?.facets, mesh = had?.mesh } = laid
         const whole = { ...laid, facets, mesh }
         last.current = { shape, steel: whole }
         setSteel(whole)
       } catch (fault) {
+        setAnswered(asked)
         useDesk.setState({ notice: { words: (fault as Error).message } })
-      } finally {
-        if (!asked.overtaken) setWaits(false)
       }
     })
     return () => {
-      now.current = {}
-      setWaits(false)
+      now.current = undefined
     }
-  }, [job, isSound, bar, index, done, shape, asked])
-  return { steel, waits }
+  }, [asked, laying])
+  return { steel, waits: asked !== undefined && asked !== answered }
 }

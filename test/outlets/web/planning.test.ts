@@ -272,6 +272,7 @@ describe('planning', () => {
     await page.keyboard.press('Enter')
     await eventually(() => page.locator('.bar-head').count()).toBe(2)
     await page.getByText('becomes the piece').waitFor()
+    await settled(page)
     await page.context().close()
   })
 
@@ -311,5 +312,10 @@ describe('planning', () => {
     const read = readJob(JSON.stringify(taken))
     expect(read.ok && computeJob(read.ok).problems).toBeUndefined()
     await page.context().close()
+  })
+
+  it('no page told an error', () => {
+    // An answer of the server that refuses is told by the browser as well.
+    expect(app.faults.filter((fault) => !/Failed to load resource/.test(fault))).toEqual([])
   })
 })

@@ -1,4 +1,5 @@
 import { useEffect, useLayoutEffect, useRef, useState } from 'react'
+import { flushSync } from 'react-dom'
 import { type Painted, type PaintedSide, paint, useDesk, useWords } from '#desk'
 import { Measure } from '../form/measure.tsx'
 import { barLength } from './bar-length.ts'
@@ -26,7 +27,8 @@ export function FacePicture({ label }: { readonly label: string }) {
       side,
       ppmm: Math.min(20, (room * dense) / (long * 1000)),
       onPainted: (picture) => {
-        if (picture) setPainted({ ...picture, ratio })
+        // At once: what is printed next is this picture, not the coarse one before it.
+        if (picture) flushSync(() => setPainted({ ...picture, ratio }))
       },
     })
   }, [worked, isSound, long, ratio, room, side])

@@ -23,6 +23,39 @@ export function dimpleDepth(dimple: Dimple, away: number): number {
   return Math.sqrt(Math.max(0, ball * ball - away * away)) - (ball - depth)
 }
 
+/** A dimple's rim is rounded over so many cells of the plan (rms): what a grid cannot hold would come out as ripples round every ring. */
+const ROUNDED = 0.75
+/** Rounding is felt so many of its rms away. */
+const FELT = 3.5
+
+/** A dimple's depth by distance from its middle, its rim rounded by a Gaussian of `rms`, m; its volume is what it was. */
+function roundedDepth(dimple: Dimple, rms: number): (away: number) => number {
+  const reach = dimple.radius + FELT * rms
+  const step = rms / 4
+  const side = Math.ceil(FELT / 0.5)
+  const weights: { readonly x: number; readonly y: number; readonly share: number }[] = []
+  let sum = 0
+  for (let j = -side; j <= side; j++)
+    for (let i = -side; i <= side; i++) {
+      const share = Math.exp(-(i * i + j * j) / 8)
+      weights.push({ x: (i * rms) / 2, y: (j * rms) / 2, share })
+      sum += share
+    }
+  const table = Array.from({ length: Math.ceil(reach / step) + 2 }, (_, k) => {
+    const away = k * step
+    let depth = 0
+    for (const { x, y, share } of weights)
+      depth += share * dimpleDepth(dimple, Math.hypot(away + x, y))
+    return depth / sum
+  })
+  return (away) => {
+    if (away >= reach) return 0
+    const t = away / step
+    const k = Math.floor(t)
+    return table[k]! + (t - k) * (table[k + 1]! - table[k]!)
+  }
+}
+
 /**
  * A plate with dimples cut into its faces, forged flat (raindrop). First the metal evens out over the same plan, the
  * plane moved by the gradient of one potential so that the columns' area answers their height, then the whole is drawn
@@ -41,7 +74,8 @@ export function flattenDimples(given: {
   const { length, width, height, flat, dimples, spread = 0.5 } = given
   const smallest = Math.min(width, ...dimples.map((d) => d.radius))
   const plan = new Plan(length, width, given.cell ?? smallest / 5)
-  const cut = { top: new Cuts(dimples, 'top'), bottom: new Cuts(dimples, 'bottom') }
+  const rms = ROUNDED * Math.max(plan.dx, plan.dy)
+  const cut = { top: new Cuts(dimples, 'top', rms), bottom: new Cuts(dimples, 'bottom', rms) }
   const thickness = (x: number, y: number) => height - cut.top.depth(x, y) - cut.bottom.depth(x, y)
   const mean = plan.mean(thickness)
   const residual = plan.even((x, y) => thickness(x, y) / mean)
@@ -67,26 +101,29 @@ export function flattenDimples(given: {
 
 /** The dimples of one face, found by place: sorted into strips as long as the widest. */
 class Cuts {
-  private readonly strips = new Map<number, Dimple[]>()
+  private readonly strips = new Map<number, { dimple: Dimple; depth: (away: number) => number }[]>()
   private readonly strip: number
 
-  constructor(dimples: readonly Dimple[], face: Dimple['face']) {
+  constructor(dimples: readonly Dimple[], face: Dimple['face'], rms: number) {
     this.strip = Math.max(1e-6, ...dimples.map((d) => 2 * d.radius))
+    const shapes = new Map<string, (away: number) => number>()
     for (const dimple of dimples) {
       if (dimple.face !== face) continue
-      const first = Math.floor((dimple.x - dimple.radius) / this.strip)
-      const last = Math.floor((dimple.x + dimple.radius) / this.strip)
+      const shape = `${dimple.shape} ${dimple.depth} ${dimple.radius}`
+      const depth = shapes.get(shape) ?? roundedDepth(dimple, rms)
+      shapes.set(shape, depth)
+      const reach = dimple.radius + FELT * rms
+      const first = Math.floor((dimple.x - reach) / this.strip)
+      const last = Math.floor((dimple.x + reach) / this.strip)
       for (let i = first; i <= last; i++)
-        this.strips.set(i, [...(this.strips.get(i) ?? []), dimple])
+        this.strips.set(i, [...(this.strips.get(i) ?? []), { dimple, depth }])
     }
   }
 
   depth(x: number, y: number): number {
     let deepest = 0
-    for (const d of this.strips.get(Math.floor(x / this.strip)) ?? []) {
-      const away = Math.hypot(x - d.x, y - d.y)
-      if (away < d.radius) deepest = Math.max(deepest, dimpleDepth(d, away))
-    }
+    for (const { dimple, depth } of this.strips.get(Math.floor(x / this.strip)) ?? [])
+      deepest = Math.max(deepest, depth(Math.hypot(x - dimple.x, y - dimple.y)))
     return deepest
   }
 }

@@ -186,9 +186,10 @@ export const stamp = operation({
     const stock = Math.max(0, (after.size.height - piece.size.height) / 2)
     const shape = pressedShape(values, face.ok, box, { stock, share })
     const { depths, floor, feature, told } = shape
-    const start = (after.size.length - piece.size.length) / 2
-    const inBar = { ...depths, x: depths.x + start }
-    const pressed = pressedMark(inBar, { floor, feature, face: after.size.height / 2 })
+    const pressed = pressedMark(depths, {
+      ...{ floor, feature, face: after.size.height / 2 },
+      along: (after.size.length - piece.size.length) / 2,
+    })
     return moving([pressed, along(burnt)], {
       onTheWhole: true,
       imprint: { depths, lost: stock, told },

@@ -3,11 +3,11 @@ import { type Warp, relief } from '#warp'
 import { broadPart, deepestBelow } from './broad-part.ts'
 
 /** Broad is what a Gaussian of this share of the feature leaves: with it slopes come nearest a half-space's, computed. */
-const BLUR = 0.1
+const BLUR = 0.08
 /** The rest is of waves shorter than the Gaussian: it reaches a quarter of its width, or as far as it must. */
 const FINE_REACH = 0.25
-/** So many times as far as where layers would fold over, outside a steep wall. */
-const FROM_FOLDING = 1.5
+/** So many times as far as where layers beside a steep wall might fold over: they are then drawn out to twice, not thrice. */
+const FROM_FOLDING = 1.2
 
 interface Parts {
   readonly feature: number
@@ -24,7 +24,7 @@ function partsOf(depths: SplineSurface, feature: number): Parts {
   // What the squares of the mark do not show cannot be parted from it.
   const width = Math.max(BLUR * feature, 2 * Math.max(depths.cellX, depths.cellY))
   const broad = broadPart(depths, width)
-  // (1 + q)·e^(−q) falls by 1/e at the steepest.
+  // (1 + q)·e^(−q) falls by 1/e at the steepest: over less, layers beside a wall could be dragged down past those below.
   const folding = deepestBelow(depths, broad) / Math.E
   const fineReach = Math.max(FINE_REACH * width, FROM_FOLDING * folding)
   const parts = { feature, broad, fineReach }

@@ -1,5 +1,5 @@
 import type { PatternMap } from '#pattern'
-import { type Finish, type Lighting, type Skin, finishes, stripLight } from './finish.ts'
+import { type Finish, type Lighting, type Skin, SPARED, finishes, stripLight } from './finish.ts'
 import { GROUNDS, type Image, samples, toLinear, toScreen } from './image.ts'
 import { scatter } from '#pattern'
 import { drawScaleBar } from './scale-bar.ts'
@@ -46,7 +46,7 @@ const STEEP = 3
 
 function shade(map: PatternMap, options: EtchedOptions): Float32Array {
   const { finish = finishes.dark, light = stripLight, seed = 1, polish = true } = options
-  const { width, height, means, seam, normalRight, normalUp } = map
+  const { width, height, means, seam, normalRight, normalUp, spared } = map
   const bright = means[0]!
   const tall = means[1] ?? bright
   const { pixel } = map.view
@@ -63,7 +63,8 @@ function shade(map: PatternMap, options: EtchedOptions): Float32Array {
       if (map.alpha[i] === 0) continue
       const seamed = seam ? seam[i]! / 255 : 0
       const c = bright[i]! / 65535
-      const coverage = c + (1 - c) * 0.85 * seamed
+      const unrubbed = spared ? spared[i]! / 255 : 0
+      const coverage = (c + (1 - c) * 0.85 * seamed) * (1 - SPARED.skin * unrubbed)
       const near = (at: number, inside: boolean) =>
         inside && map.alpha[at]! > 0 ? tall[at]! : tall[i]!
       const left = near(i - 1, column > 0)
@@ -84,9 +85,9 @@ function shade(map: PatternMap, options: EtchedOptions): Float32Array {
         (normalUp ? normalUp[i]! / 32767 / out : 0) -
         (upper - lower) * steep +
         bowUp +
-        coverage * scratches.tilt(column)
+        coverage * (1 - unrubbed) * scratches.tilt(column)
       const hollow = Math.max(0, (left + right + upper + lower) / 4 - here) / 65535
-      const dim = 1 - finish.hollow * Math.min(1, 4 * hollow)
+      const dim = (1 - finish.hollow * Math.min(1, 4 * hollow)) * (1 - SPARED.darker * unrubbed)
       const grain = polish ? 1 + 0.05 * (scatter(seed, column, row) - 0.5) : 1
       room.light(
         finish.bright,

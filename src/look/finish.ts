@@ -82,6 +82,12 @@ export const finishes: Readonly<Record<FinishName, Finish>> = {
   },
 }
 
+/**
+ * The floor of a mark, which neither the polish nor the rubbing after the etch reaches: bright steel keeps so much of the
+ * etch's skin, and all is so much darker. That it is darker is common practice; how much has no source.
+ */
+export const SPARED = { skin: 0.5, darker: 0.25 } as const
+
 /** What lights the piece, all as seen in a mirror tilted by a slope towards the upper edge of the picture. */
 export interface Lighting {
   /** Where the long strip light stands: slope at which polished metal would mirror its middle. */

@@ -1,6 +1,13 @@
 /** Pictures of a traced face: etched, plain, in outline. Measuring on them and on photographs. */
 export { type Image, GROUNDS } from './image.ts'
-export { type Finish, type FinishName, type Lighting, finishes, stripLight } from './finish.ts'
+export {
+  type Finish,
+  type FinishName,
+  type Lighting,
+  SPARED,
+  finishes,
+  stripLight,
+} from './finish.ts'
 export { type EtchedOptions, drawEtched } from './etched.ts'
 export { type PlainOptions, drawLabels, drawLayerMap } from './plain-maps.ts'
 export { drawContours } from './contours.ts'

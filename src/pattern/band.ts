@@ -20,6 +20,8 @@ export interface Band {
   /** Right and up parts of the surface's normal, −127 … 127; absent where the face is flat. */
   readonly normalRight?: Int16Array
   readonly normalUp?: Int16Array
+  /** How much of polish and rubbing the face is spared, 0 … 255; absent where all of it is reached. */
+  readonly spared?: Uint8Array
   /** Pixels of metal, and those of them taken in `fine` × `fine` parts. */
   readonly metal: number
   readonly split: number
@@ -72,6 +74,7 @@ export function drawBand(
     ...(facets
       ? { normalRight: normal(facets.normalRight), normalUp: normal(facets.normalUp) }
       : {}),
+    ...(facets?.spared && { spared: part(facets.spared) }),
     metal,
     split,
   }

@@ -25,6 +25,8 @@ export interface PatternMap {
   /** Right and up parts of the surface's unit normal, −32767 … 32767; absent on a plane. */
   readonly normalRight?: Int16Array
   readonly normalUp?: Int16Array
+  /** How much of polish and rubbing the face is spared there, 0 … 255; absent where all of it is reached. */
+  readonly spared?: Uint8Array
   /** Of the pixels of metal, the share where the pattern is not smooth, taken in fine parts. */
   readonly splitShare: number
 }
@@ -203,6 +205,7 @@ class Collected {
   private seam: Uint8Array | undefined
   private normalRight: Int16Array | undefined
   private normalUp: Int16Array | undefined
+  private spared: Uint8Array | undefined
   private metal = 0
   private split = 0
   private readonly view: FaceView
@@ -226,12 +229,13 @@ class Collected {
     if (band.seam) (this.seam ??= new Uint8Array(size)).set(band.seam, at)
     if (band.normalRight) (this.normalRight ??= new Int16Array(size)).set(band.normalRight, at)
     if (band.normalUp) (this.normalUp ??= new Int16Array(size)).set(band.normalUp, at)
+    if (band.spared) (this.spared ??= new Uint8Array(size)).set(band.spared, at)
     this.metal += band.metal
     this.split += band.split
   }
 
   map(): PatternMap {
-    const { view, alpha, means, stack, seam, normalRight, normalUp } = this
+    const { view, alpha, means, stack, seam, normalRight, normalUp, spared } = this
     return {
       view,
       width: view.width,
@@ -243,6 +247,7 @@ class Collected {
       seam,
       normalRight,
       normalUp,
+      spared,
       splitShare: this.metal > 0 ? this.split / this.metal : 0,
     }
   }

@@ -1,7 +1,7 @@
 import { computeJob, patternOf, readJob } from '#job'
 import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
-import { type FaceView, type Side, crop, faceOfSolid, smoothNormals } from '#view'
+import { type FaceView, type Side, crop, faceOfSolid, smoothNormals, sparedCorners } from '#view'
 import { cutFacets } from './facets.ts'
 import type { Shot } from './shot.ts'
 import { SteelScene } from './steel-scene.ts'
@@ -53,7 +53,10 @@ async function layPiece({ solid, origin, weights }: ReturnType<typeof pieceOf>, 
   const { positions, triangles } = solid.mesh(facet)
   const { length, width, height } = solid.size
   const box = { low: [0, -width / 2, -height / 2], high: [length, width / 2, height / 2] } as const
-  const facets = cutFacets(positions, triangles, smoothNormals(positions, triangles, solid.imprint))
+  const { imprint } = solid
+  const smooth = smoothNormals(positions, triangles, imprint)
+  const spared = imprint && sparedCorners(positions, imprint)
+  const facets = cutFacets(positions, triangles, smooth, spared)
   await scene.lay({ facets, box, origin, weights })
 }
 

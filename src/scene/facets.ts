@@ -2,7 +2,7 @@
 export interface Facets {
   /** m. */
   readonly positions: Float32Array<ArrayBuffer>
-  /** Smooth unit vectors, 32767 for 1, four numbers a corner. */
+  /** Smooth unit vectors, 32767 for 1, and how much of polish and rubbing is spared: four numbers a corner. */
   readonly normals: Int16Array<ArrayBuffer>
   /** The facet's own, three numbers a corner: places are reckoned from it, and layers may lie nearly along it. */
   readonly planes: Float32Array<ArrayBuffer>
@@ -10,11 +10,12 @@ export interface Facets {
 
 type Vector = readonly [number, number, number]
 
-/** Any closed mesh as facets of their own; `smooth`: three normals a triangle. */
+/** Any closed mesh as facets of their own; `smooth`: three normals a triangle; `spared`: a number a corner of the mesh. */
 export function cutFacets(
   positions: ArrayLike<number>,
   triangles: ArrayLike<number>,
   smooth: ArrayLike<number>,
+  spared?: ArrayLike<number>,
 ): Facets {
   const corners = triangles.length
   const at = new Float32Array(3 * corners)
@@ -34,6 +35,7 @@ export function cutFacets(
     for (let k = i; k < i + 3; k++) {
       planes.set([x * over, y * over, z * over], 3 * k)
       for (let c = 0; c < 3; c++) normals[4 * k + c] = Math.round(32767 * smooth[3 * k + c])
+      if (spared) normals[4 * k + 3] = Math.round(32767 * spared[triangles[k]])
     }
   }
   return { positions: at, normals, planes }

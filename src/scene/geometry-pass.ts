@@ -1,18 +1,20 @@
 /** Corners of the metal's facets to the picture; `toClip` is the whole way, metres to the card's cube. */
 export const METAL_VERTEX = `
 in vec3 position;
-in vec3 normal;
+in vec4 normal;
 in vec3 facet;
 uniform mat4 toClip;
 uniform vec3 stretch;
 out highp vec3 place;
 out highp vec3 smoothed;
+out highp float spared;
 flat out highp vec3 flatNormal;
 flat out highp vec3 onFacet;
 void main() {
   place = position * stretch;
   onFacet = place;
-  smoothed = normal / stretch;
+  smoothed = normal.xyz / stretch;
+  spared = normal.w;
   flatNormal = facet / stretch;
   gl_Position = toClip * vec4(place, 1.0);
 }`
@@ -61,8 +63,12 @@ bool meet(out vec3 p, out vec3 facet, out vec3 soft) {
   return true;
 }`
 
-/** Places, facets and smooth normals of all that is seen. Place's fourth: 1 skin, 2 cut, 0 nothing. */
+/**
+ * Places, facets and smooth normals of all that is seen. Place's fourth: 1 skin, 2 cut, 0 nothing; the normal's: how
+ * much of polish and rubbing the skin is spared.
+ */
 export const GEOMETRY_FRAGMENT = `${PRECISE}${MEETING}
+in highp float spared;
 layout(location = 0) out vec4 placeSeen;
 layout(location = 1) out vec4 facetSeen;
 layout(location = 2) out vec4 normalSeen;
@@ -71,7 +77,7 @@ void main() {
   if (!meet(p, facet, soft)) discard;
   placeSeen = vec4(p, gl_FrontFacing ? 1.0 : 2.0);
   facetSeen = vec4(facet, 1.0);
-  normalSeen = vec4(soft, 1.0);
+  normalSeen = vec4(soft, gl_FrontFacing ? spared : 0.0);
 }`
 
 /** The finished picture laid on the metal's own outline, which the card softens: rims are never jagged. */

@@ -1,3 +1,4 @@
+import { SPARED } from '#look'
 import { PRECISE } from './geometry-pass.ts'
 import { MODES } from './modes.ts'
 import { THICKNESS_TOLD } from './pattern-passes.ts'
@@ -137,7 +138,9 @@ void main() {
   // What was taken in parts is told as shares of the metal there.
   own.xy /= metal;
   vec3 p = g.xyz;
-  vec3 n = texelFetch(normals, at, 0).xyz;
+  vec4 leaning = texelFetch(normals, at, 0);
+  vec3 n = leaning.xyz;
+  float unrubbed = leaning.w;
   if (mode == ${MODES.plain}) {
     shown = vec4(vec3(own.x), 1.0);
     return;
@@ -167,7 +170,7 @@ void main() {
     shown = vec4(vec3(mix(tone, ink, 0.55 * inner * (1.0 - smoothstep(0.4, 1.1, line)))), 1.0);
     return;
   }
-  float c = own.x + (1.0 - own.x) * 0.85 * own.z;
+  float c = (own.x + (1.0 - own.x) * 0.85 * own.z) * (1.0 - ${SPARED.skin} * unrubbed);
   float here = own.y;
   float left = tallAt(at - ivec2(1, 0), p, here).x, right = tallAt(at + ivec2(1, 0), p, here).x;
   float lower = tallAt(at - ivec2(0, 1), p, here).x, upper = tallAt(at + ivec2(0, 1), p, here).x;
@@ -181,11 +184,11 @@ void main() {
   vec2 polish = vec2(viewRight.x, viewUp.x);
   float laid = dot(polish, polish);
   polish = laid > 1e-4 ? polish * inversesqrt(laid) : vec2(1.0, 0.0);
-  slope += vec2(-polish.y, polish.x) * c * scratchTilt(face);
+  slope += vec2(-polish.y, polish.x) * c * (1.0 - unrubbed) * scratchTilt(face);
   vec2 turned = vec2(dot(slope, stripAlong), dot(slope, vec2(-stripAlong.y, stripAlong.x)));
   float parallel = dot(polish, stripAlong);
   float sunk = max(0.0, (left + right + upper + lower) / 4.0 - here);
-  float dim = 1.0 - hollow * min(1.0, 4.0 * sunk);
+  float dim = (1.0 - hollow * min(1.0, 4.0 * sunk)) * (1.0 - ${SPARED.darker} * unrubbed);
   ivec2 grainAt = ivec2(floor(face / (2e-5 * exp2(floor(max(0.0, log2(pixel / 2e-5)))))));
   float grain = scratches > 0.0 ? 1.0 + 0.05 * (scatter(1, grainAt.x, grainAt.y) - 0.5) : 1.0;
   vec3 light = lit(c, clamp(turned, vec2(-3.0), vec2(3.0)), vec2(0.0, parallel * parallel), dim * grain);

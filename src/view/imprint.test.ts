@@ -56,6 +56,20 @@ describe('an imprint in a face', () => {
     expect(seen(0.0199, 0, 1e-3).out).toBeCloseTo(0.002, 9)
   })
 
+  it('spares its floor the polish, as far as it lies below the ground face, and nothing else', () => {
+    const spared = (x: number, depth = 0) => {
+      const view = faceOfSolid(solid.stamped(imprint), 'front', { ppmm: 5, depth, facet: 2e-3 })
+      const row = Math.floor(view.height / 2)
+      return rasterise(view, row, row + 1).facets!.spared![Math.floor(x / view.pixel)]! / 255
+    }
+    expect(spared(0.0055)).toBe(0)
+    expect(spared(0.0199)).toBe(1)
+    // On the slope, 0.15 mm deep there, of which 0.1 mm were ground off: half of what is still rubbed.
+    expect(spared(0.0151)).toBeCloseTo(0.5, 1)
+    expect(spared(0.0199, 8.5e-4)).toBeCloseTo(0.5, 1)
+    expect(spared(0.0199, 1e-3)).toBe(0)
+  })
+
   it.each([25, 80])(
     'seen aslant by %d° is met where the line of sight first meets metal',
     (degrees) => {

@@ -1,6 +1,6 @@
 import type { Outline } from '#geometry'
 import type { Imprint } from '#piece'
-import { pressInto } from './press.ts'
+import { pressInto, sparedAt } from './press.ts'
 import type { FaceView, FacetSurface, Frame, Vector } from './view.ts'
 
 /** The surface under a band of rows: row-major, row 0 the highest asked for. */
@@ -14,6 +14,8 @@ export interface BandSurface {
     readonly slopeUp: Float32Array
     readonly normalRight: Float32Array
     readonly normalUp: Float32Array
+    /** How much of polish and rubbing it is spared, 0 … 255; only where something is pressed in. */
+    readonly spared?: Uint8Array
   }
 }
 
@@ -33,6 +35,7 @@ export function rasterise(view: FaceView, top: number, bottom: number): BandSurf
     slopeUp: new Float32Array(size),
     normalRight: new Float32Array(size),
     normalUp: new Float32Array(size),
+    ...(surface.imprint && { spared: new Uint8Array(size) }),
   }
   fillFacets(view, surface, top, rows, facets)
   const alpha = areaCover(view, top, rows, silhouette(surface))
@@ -126,7 +129,7 @@ export function facetsOfParts(
 
 /**
  * Lowers a place of the face to where the eye meets an imprint, as far as the face has not been ground down to its
- * floor; the normal there, in the metal's frame, if it did.
+ * floor; how far, and the normal there, in the metal's frame, if it did.
  */
 function press(
   { frame, height, pixel, depth }: FaceView,
@@ -135,7 +138,7 @@ function press(
   column: number,
   facets: PartFacets,
   at: number,
-): ((smooth: Vector) => Vector) | undefined {
+): { readonly below: number; readonly leaning: (smooth: Vector) => Vector } | undefined {
   if (facets.out[at] === -Infinity) return undefined
   const flat = inMetal(frame, [-facets.slopeRight[at]!, -facets.slopeUp[at]!, 1])
   const seen = [(column + 0.5) * pixel, (height - row - 0.5) * pixel, facets.out[at]!] as const
@@ -148,7 +151,7 @@ function press(
   const facing = Math.max(out, EDGE_ON)
   facets.slopeRight[at] = -right / facing
   facets.slopeUp[at] = -up / facing
-  return leaning
+  return { below, leaning }
 }
 
 function inMetal({ right, up, out }: Frame, [r, u, o]: Vector): Vector {
@@ -172,8 +175,10 @@ function pressIn(
   for (let row = 0; row < rows; row++) {
     for (let column = 0; column < width; column++) {
       const at = row * width + column
-      const leaning = press(view, imprint, top + row, column, facets, at)
-      if (!leaning) continue
+      const pressed = press(view, imprint, top + row, column, facets, at)
+      if (!pressed) continue
+      const { below, leaning } = pressed
+      if (facets.spared) facets.spared[at] = Math.round(255 * sparedAt(below))
       const [right, up] = [facets.normalRight[at]!, facets.normalUp[at]!]
       const out = Math.sqrt(Math.max(1e-6, 1 - right * right - up * up))
       const lean = inPicture(frame, leaning(inMetal(frame, [right, up, out])))

@@ -2,7 +2,7 @@ import type { Mesh } from '#geometry'
 import { type Treated, routePatterns, treatJob } from '#job'
 import { stacksOf } from '#pattern'
 import type { Imprint } from '#piece'
-import { faceted, smoothNormals } from '#view'
+import { faceted, smoothNormals, sparedCorners } from '#view'
 import { type Facets, boxMesh, cutFacets } from '#scene'
 import type { LaidSteel, SteelPlace } from './laid-steel.ts'
 import type { Written } from './messages.ts'
@@ -62,7 +62,8 @@ function facetsOf(
   { positions, triangles }: Pick<Mesh, 'positions' | 'triangles'>,
   imprint: Imprint | undefined,
 ): Facets {
-  return cutFacets(positions, triangles, smoothNormals(positions, triangles, imprint))
+  const smooth = smoothNormals(positions, triangles, imprint)
+  return cutFacets(positions, triangles, smooth, imprint && sparedCorners(positions, imprint))
 }
 
 /** What the heats of a job leave; undefined where it does not work out. */

@@ -17,6 +17,13 @@ test('a sentence of the engine in the units and the language chosen', () => {
     'there is no job “nonsense”',
   )
   expect(saidIn('2 1/8" and 3"', 'en', 'metric').text).toBe('2 1/8" and 3"')
+  for (const [end, german] of [
+    ['the butt', 'vom Griffende'],
+    ['the left end', 'vom linken Ende'],
+  ])
+    expect(
+      saidIn(`pin hole: 5 mm, 85 mm from ${end}, on the middle line.`, 'de', 'metric').text,
+    ).toBe(`Stiftloch: 5 mm, 85 mm ${german}, auf der Mittellinie.`)
   // 8.3 mm is 0.327 in, nearest 21/64; 11 mm is 0.433, nearest 7/16 (0.4375).
   expect(saidIn('at least 8.3 mm', 'en', 'inch').text).toBe('at least 21/64 in')
   expect(saidIn('at least 8.3 mm', 'de', 'metric').text).toBe('mindestens 8,3 mm')

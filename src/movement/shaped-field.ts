@@ -22,7 +22,7 @@ export interface ShapedFrom {
  * A straight bar forged to the outline of a piece: sections stay sections, each as long as its metal
  * makes it, and in a section the columns keep their order. x = ∫A dx'/A₀, y by the share of the
  * section's area to one side, z by the share of the column: volume is kept exactly. Slender: the
- * shear between sections is not in it. Frame after: the piece's with its stock, x from the butt.
+ * shear between sections is not in it. Frame after: the piece's with its stock, x from its origin.
  */
 export function shapedField({ piece, stock, bevels, bar }: ShapedFrom): Warp {
   const long = piece.size.length + 2 * stock

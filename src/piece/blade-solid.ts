@@ -55,6 +55,7 @@ export function bladeSolid(making: BladeMaking): Result<PieceSolid> {
   return ok(
     solidOf({
       kind: making.kind,
+      origin: 'the butt',
       size,
       field,
       features: [

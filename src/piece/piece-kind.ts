@@ -21,7 +21,7 @@ export interface PieceKind<P extends Parameters = Parameters> {
 
 /** The section at one station. */
 export interface Station {
-  /** Distance from the butt (x = 0), m. */
+  /** Distance from the origin (x = 0), m. */
   readonly x: number
   /** Section area, m². */
   readonly area: number
@@ -102,12 +102,14 @@ export interface Blank {
 
 /**
  * The finished piece as a solid: for every (x, y) one run of metal from `bottom` to `top`.
- * Frame: x along from the butt, 0 to length; y across, zero in the middle of the bounding box, the
+ * Frame: x along from the origin, 0 to length; y across, zero in the middle of the bounding box, the
  * cutting edge of a single-edged blade at the lower side; z up, zero in the mid-plane. The front
  * face is the top. Metres.
  */
 export interface PieceSolid {
   readonly kind: string
+  /** What the end at x = 0 is called: only a blade has a butt, of any other piece it is the left end as drawn. */
+  readonly origin: 'the butt' | 'the left end'
   /** Bounding box. */
   readonly size: Size
   /** m³, to 1e-9 relative (a crowned ring 2e-8). */
@@ -129,7 +131,7 @@ export interface PieceSolid {
   normalBottom(x: number, y: number): readonly [number, number, number]
   /** Section area at x, m²; 0 beyond the ends. */
   area(x: number): number
-  /** n + 1 stations evenly from butt to point. */
+  /** n + 1 stations evenly from end to end. */
   sections(n: number): readonly Station[]
   /** Metal between two heights, m³, to 1e-6 of the volume; neighbours add up exactly. */
   volumeBetween(z0: number, z1: number): number

@@ -17,6 +17,8 @@ import type { Blank, Edges, Feature, Imprint, PieceSolid, Station } from './piec
 /** What a kind gives; the rest of the solid follows from the field. */
 export interface Making {
   readonly kind: string
+  /** The left end, if left out. */
+  readonly origin?: PieceSolid['origin']
   readonly size: Size
   /** The shape as ground, before holes, grooves and stamps. */
   readonly field: HeightField
@@ -28,7 +30,7 @@ export interface Making {
 
 /** Derives volume, centre of mass, sections, normals, mesh and outline from a height field. */
 export function solidOf(making: Making): PieceSolid {
-  const { size, kind } = making
+  const { size, kind, origin = 'the left end' } = making
   const { field, features, volume, centreOfMass } = withFeatures(making)
   const { xBreaks } = field
   const length = xBreaks[xBreaks.length - 1]
@@ -49,6 +51,7 @@ export function solidOf(making: Making): PieceSolid {
   }
   const withFaces = (shown: HeightField, imprint?: Imprint): PieceSolid => ({
     kind,
+    origin,
     size,
     volume,
     centreOfMass,

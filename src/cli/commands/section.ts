@@ -17,7 +17,7 @@ export const section: Command = {
   },
   help: [
     'billetwright section jobs/galley-knife.json --at "150 mm" --out middle.png --ppmm 60',
-    '--at      where: from the butt along the length; from the middle across the width or up the height',
+    '--at      where: from a blade\u2019s butt or the left end along the length; from the middle across the width or up the height',
     '--across  the direction the cut is square to: length (usual), width, height',
     ...placeHelp,
     ...pictureHelp,

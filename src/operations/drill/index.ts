@@ -57,7 +57,7 @@ export const drill = operation({
         notes: [
           ...piece.edges.holes.map(
             ({ name, at, diameter }) =>
-              `${name}: ${mm(diameter)} mm, ${mm(at.x)} mm from the butt, ${offMiddle(at.y)}.`,
+              `${name}: ${mm(diameter)} mm, ${mm(at.x)} mm from ${piece.origin}, ${offMiddle(at.y)}.`,
           ),
           'Break the rims: a sharp rim starts a crack in the quench.',
         ],

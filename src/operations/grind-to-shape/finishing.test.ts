@@ -128,6 +128,28 @@ describe.each(Object.entries(pieces))('%s', (_name, raw) => {
   })
 })
 
+describe('where a hole goes', () => {
+  const holesTold = (raw: { readonly kind: string; readonly [name: string]: unknown }) => {
+    const piece = buildPiece(raw)
+    const { notes = [] } = stepOf(drill, {}, barFor(piece.size), { piece })
+    return notes.filter((note) => / from /.test(note))
+  }
+
+  it('is told from the butt of a blade: a pin 25 mm behind the shoulder of a 110 mm handle', () => {
+    const pins = [{ fromShoulder: '25 mm', diameter: '5 mm' }]
+    const told = holesTold({ kind: 'full-tang-knife', handleLength: '110 mm', pins })
+    expect(told).toEqual([expect.stringMatching(/^pin hole: 5 mm, 85 mm from the butt, /)])
+  })
+
+  it('is told from the left end of what has no butt', () => {
+    const ends = { ...plate, grooves: [], holes: 'ends', holeInset: '12 mm', holeDiameter: '4 mm' }
+    expect(holesTold(ends)).toEqual([
+      'screw hole: 4 mm, 12 mm from the left end, on the middle line.',
+      'screw hole: 4 mm, 128 mm from the left end, on the middle line.',
+    ])
+  })
+})
+
 describe('grinding to shape', () => {
   const piece = buildPiece(pieces['the builder’s plate'])
 

@@ -154,7 +154,7 @@ export const stamp = operation({
         ],
         notes: [
           pressIt(depth, box.depth, stock, values.depth !== undefined),
-          `The stamp covers ${show(box.length)} × ${show(box.width)}, ${printQuantity(box.length * box.width * box.share, 'area')} of it to full depth; its middle is ${show(box.at.x)} from the butt.`,
+          `The stamp covers ${show(box.length)} × ${show(box.width)}, ${printQuantity(box.length * box.width * box.share, 'area')} of it to full depth; its middle is ${show(box.at.x)} from ${piece.origin}.`,
           'One blow or one squeeze: a second one rarely falls in the same place. Break every corner of the stamp: a sharp one starts a crack in the quench.',
         ],
       }),

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest'
+import { readValues } from '#parameters'
 import { pieceKinds } from '#piece'
 import { wordsIn } from '#words'
 import { edgesOf } from './edges-of.ts'
@@ -13,9 +14,12 @@ test('sides are called as the piece has them', () => {
 })
 
 test('every kind with a point and a butt is a blade here, and no other', () => {
-  for (const { name, title } of pieceKinds)
-    expect([name, edgesOf({ kind: name }) !== 'none']).toEqual([
-      name,
-      /knife|sword|dagger/i.test(title),
-    ])
+  for (const { name, title, parameters, examples, build } of pieceKinds) {
+    const isBlade = /knife|sword|dagger/i.test(title)
+    expect([name, edgesOf({ kind: name }) !== 'none']).toEqual([name, isBlade])
+    // Distances along it are told from the end that is called so.
+    const read = readValues(parameters, examples[0])
+    const made = read.ok && build(read.ok.values)
+    expect([name, made?.ok?.origin]).toEqual([name, isBlade ? 'the butt' : 'the left end'])
+  }
 })

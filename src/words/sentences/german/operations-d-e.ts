@@ -113,7 +113,7 @@ export const operationsDE: Readonly<Record<string, string>> = {
   "Drill the piece's holes and cut its slots, while the steel is soft.":
     'Die Löcher des Stücks bohren und seine Schlitze schneiden, solange der Stahl weich ist.',
   'to drill': 'zum Bohren',
-  '{0}: {1} mm, {2} mm from the butt, {3}.': '{0}: {1} mm, {2} mm vom Fuß, {3}.',
+  '{0}: {1} mm, {2} mm from {3}, {4}.': '{0}: {1} mm, {2} mm vom {3}, {4}.',
   'Break the rims: a sharp rim starts a crack in the quench.':
     'Die Ränder brechen: an einem scharfen Rand beginnt beim Abschrecken ein Riss.',
   'on the middle line': 'auf der Mittellinie',

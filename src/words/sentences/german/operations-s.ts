@@ -162,8 +162,8 @@ export const operationsS: Readonly<Record<string, string>> = {
   'where it goes, how large and how deep comes from the piece':
     'wohin er kommt, wie groß und wie tief, kommt vom Stück',
   'describe the stamp in the piece': 'den Stempel im Stück beschreiben',
-  'The stamp covers {0} × {1}, {2} of it to full depth; its middle is {3} from the butt.':
-    'Der Stempel bedeckt {0} × {1}, davon {2} auf voller Tiefe; seine Mitte liegt {3} vom Fuß.',
+  'The stamp covers {0} × {1}, {2} of it to full depth; its middle is {3} from {4}.':
+    'Der Stempel bedeckt {0} × {1}, davon {2} auf voller Tiefe; seine Mitte liegt {3} vom {4}.',
   'One blow or one squeeze: a second one rarely falls in the same place. Break every corner of the stamp: a sharp one starts a crack in the quench.':
     'Ein Schlag oder ein Druck: ein zweiter trifft selten dieselbe Stelle. Jede Ecke des Stempels brechen: an einer scharfen beginnt beim Abschrecken ein Riss.',
   '{0} of it will come off with the face': '{0} davon gehen mit der Fläche ab',

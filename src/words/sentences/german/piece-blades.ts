@@ -1,5 +1,8 @@
 /** Pieces: bars, blades, tangs. */
 export const pieceBlades: Readonly<Record<string, string>> = {
+  // Ends that are measured from: both stand after „vom“.
+  'the butt': 'Griffende',
+  'the left end': 'linken Ende',
   'Length of the bar.': 'Länge des Stabs.',
   'Width of the bar.': 'Breite des Stabs.',
   'Thickness of the bar.': 'Dicke des Stabs.',

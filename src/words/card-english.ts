@@ -12,6 +12,8 @@ export const cardEnglish = {
     quenched: (medium: string) => `quenched in ${medium}`,
     cooled: (medium: string) => `cooled in ${medium}`,
   },
+  withoutTimes:
+    'The heats stand here without their times: those were not worked out yet. Printed once more, they are there.',
   blows: (likely: string, few: string, many: string) =>
     `${likely} ${nounFor(Number(likely), 'blow', 'blows')}${few === many ? '' : ` (${few} to ${many})`}`,
   squeezes: (force: string, low: string, high: string, n: string) =>

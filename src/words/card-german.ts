@@ -13,6 +13,8 @@ export const cardGerman: Catalogue['card'] = {
     quenched: (medium) => `abgeschreckt, Mittel: ${medium}`,
     cooled: (medium) => `abgekühlt, Mittel: ${medium}`,
   },
+  withoutTimes:
+    'Die Hitzen stehen hier ohne ihre Zeiten: die waren noch nicht ausgerechnet. Noch einmal gedruckt, sind sie da.',
   blows: (likely, few, many) =>
     `${likely} ${nounFor(Number(likely), 'Schlag', 'Schläge')}${few === many ? '' : ` (${few} bis ${many})`}`,
   squeezes: (force, low, high, n) =>

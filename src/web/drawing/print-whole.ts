@@ -5,10 +5,18 @@ const LONGEST = 8000
 
 const wanted = new Set<() => Promise<void>>()
 
-/** Has something fetched that only paper shows, before anything is printed; until what comes back is called. */
+/**
+ * Has something fetched that only paper shows, before anything is printed; until what comes back is called.
+ * The browser's own menu waits for nothing: then it is begun, and there when printed once more.
+ */
 export function fetchForPaper(fetch: () => Promise<void>): () => void {
+  const begin = () => void fetch().catch(() => undefined)
   wanted.add(fetch)
-  return () => void wanted.delete(fetch)
+  addEventListener('beforeprint', begin)
+  return () => {
+    wanted.delete(fetch)
+    removeEventListener('beforeprint', begin)
+  }
 }
 
 /** Prints once every picture on the sheet is drawn in full. */
@@ -17,7 +25,7 @@ export async function printWhole(): Promise<void> {
   const late = new Promise<void>((resolve) => setTimeout(resolve, LONGEST))
   const texts = [...wanted].map((fetch) => fetch().catch(() => undefined))
   await Promise.race([Promise.all([painted(), ...texts, ...[...stages].map(drawnInFull)]), late])
-  // What has been painted and fetched is on the sheet with the next frame.
+  // What has been drawn on a card is on the sheet with the next frame.
   await new Promise(requestAnimationFrame)
   window.print()
 }

@@ -263,6 +263,22 @@ describe('care', () => {
     await page.waitForTimeout(1500)
     expect(printed).toBe(await wide())
     expect(printed).toBeGreaterThan(300)
+    // The browser's own menu waits for nothing: what it prints without, it says, and once only.
+    await page.reload()
+    await page.locator('.figures').waitFor()
+    await page.evaluate(() =>
+      addEventListener('beforeprint', () => {
+        const card = document.querySelector('.card')?.textContent ?? ''
+        document.documentElement.dataset.paper = card
+      }),
+    )
+    const fromMenu = async () => {
+      await page.pdf()
+      const card = (await page.locator('html').getAttribute('data-paper')) ?? ''
+      return { isWithout: card.includes('without their times'), hasTimes: /hot; held/.test(card) }
+    }
+    expect(await fromMenu()).toEqual({ isWithout: true, hasTimes: false })
+    await eventually(fromMenu).toEqual({ isWithout: false, hasTimes: true })
     await page.emulateMedia({ media: 'print' })
     expect(await page.locator('.printed').first().isVisible()).toBe(true)
     expect(await page.locator('.top').isVisible()).toBe(false)

@@ -39,6 +39,17 @@ export function useHeatTimes(bar: string, index: number): Times {
   return job === now && times ? times.filter((heat) => heat.step === number) : NONE
 }
 
+/** Whether the job has heats whose times could stand, and do not yet. */
+export function useLacksHeatTimes(): boolean {
+  const { job } = useTimes()
+  return useDesk(
+    ({ history, worked }) =>
+      job !== history?.now &&
+      worked?.sound === true &&
+      worked.rows.some((row) => row.heats.length > 0),
+  )
+}
+
 const NONE: Times = []
 
 /** Heats count their steps in the order of the work, from 1. */

@@ -1,8 +1,17 @@
-import type { Row } from '#desk'
+import { type Row, useWords } from '#desk'
 import { usePaper } from '../../drawing/use-paper.ts'
 import { CautionMark } from '../../form/faults.tsx'
 import { Tolds } from '../../form/told.tsx'
+import { useLacksHeatTimes } from './heat-times.ts'
 import { StepFacts } from './step-facts.tsx'
+
+/** Said where the browser's own menu printed sooner than the times of the heats were worked out. */
+export function WithoutTimes() {
+  const words = useWords()
+  const isPaper = usePaper()
+  const lacks = useLacksHeatTimes()
+  return isPaper && lacks && <p className="printed note">{words.card.withoutTimes}</p>
+}
 
 /**
  * What only the printed card says of a step, for nothing can be opened there: all that the anvil wants

@@ -18,6 +18,7 @@ import { CardFoot } from './card-foot.tsx'
 import { usualDangers } from './dangers.ts'
 import { useDragging } from './dragging.ts'
 import { fetchHeatTimes } from './heat-times.ts'
+import { WithoutTimes } from './on-paper.tsx'
 import { RackList } from './rack-list.tsx'
 
 /** Px of the two columns of drawings. */
@@ -72,6 +73,7 @@ export function RoutePage() {
         <div className="printed">
           <RackList rows={rows} />
         </div>
+        <WithoutTimes />
         {rows.some(({ row }) => row?.cautions.some((c) => usualDangers.includes(c.name))) && (
           <p className="usual note soft">{words.card.usualDangers}</p>
         )}

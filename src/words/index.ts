@@ -10,4 +10,4 @@ export {
 } from './catalogues.ts'
 export type { Catalogue } from './english.ts'
 export { type Language, languageOf, languages } from './language.ts'
-export { plainDecimals, withDecimalsOf } from './numbers.ts'
+export { decimalMark, plainDecimals, withDecimalsOf } from './numbers.ts'

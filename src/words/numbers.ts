@@ -9,6 +9,11 @@ export function wholeNumber(n: number): string {
 /** Languages that write a comma where English writes the point. */
 const COMMA: ReadonlySet<Language> = new Set(['de'])
 
+/** What stands before the decimals in a language. */
+export function decimalMark(language: Language): '.' | ',' {
+  return COMMA.has(language) ? ',' : '.'
+}
+
 /** Numbers of steels by EN 10027-2 have a point that is none of a decimal: 1.2842. */
 const DECIMAL = /(?<![\d.,])(?!1\.\d{4}(?!\d))(\d[\d\u2009\u202f]*)\.(?=\d+(?![\d.]))/g
 

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs'
 import type { Page } from 'playwright-core'
 import { afterAll, beforeAll, describe, expect, it } from 'vitest'
 import { findings } from './findings.ts'
-import { LONG, type OpenApp, eventually, openApp, picture, softwareCard } from './open-app.ts'
+import { LONG, type OpenApp, eventually, kept, openApp, picture, softwareCard } from './open-app.ts'
 
 let app: OpenApp
 beforeAll(async () => {
@@ -163,11 +163,7 @@ describe('the heats', () => {
     const page = await app.open('/presentation-sword/heats', { bypassCSP: true })
     await page.getByRole('heading', { name: 'Hardening window' }).waitFor()
     await picture(page, 'heats-sword-light', true)
-    await page.locator('.temperature summary').click()
-    const saved = page.waitForEvent('download')
-    await page.locator('.temperature').getByRole('button', { name: 'Save as CSV' }).click()
-    const text = readFileSync(await (await saved).path(), 'utf8')
-    const lines = text.trim().split('\r\n')
+    const lines = await savedRows(page, '.temperature', 'Save as CSV')
     expect(lines[0]).toContain('bar,step,for,heats')
     const shown = await page.locator('.temperature tbody tr').count()
     expect(lines).toHaveLength(shown + 1)
@@ -178,4 +174,36 @@ describe('the heats', () => {
     expect(await findings(page)).toEqual([])
     await page.context().close()
   })
+
+  it('in German call steels as the card does, and are saved as a German spreadsheet opens them', async () => {
+    const written = JSON.stringify(await kept(app, 'rigging-knife'))
+    const answer = await fetch(`${app.server.address}/api/jobs`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json', origin: app.server.address },
+      body: `{"job":${written.replaceAll('15N20', 'wrought iron')}}`,
+    })
+    const { id } = (await answer.json()) as { readonly id: string }
+    const page = await app.open(`/${id}/heats`, { locale: 'de-DE' })
+    await page.getByRole('heading', { name: 'Härtefenster' }).waitFor()
+    await picture(page, 'heats-german-iron', true)
+    const lines = await savedRows(page, '.carbon', 'Als CSV sichern')
+    expect(lines[0]).toBe(
+      '\uFEFFStab;Schritt;Stahl;Kohlenstoff, Masse-%;ärmste, Masse-%;reichste, Masse-%',
+    )
+    for (const line of lines.slice(1)) expect(line).toMatch(/^[^;]+;[^;]+;[^;]+(;\d(,\d+)?){3}$/)
+    expect(lines.join()).toContain('Schweißeisen')
+    // Not the plots, not what is told of them to those who cannot see them.
+    expect(await page.locator('.sheet').innerHTML()).not.toContain('wrought iron')
+    await page.context().close()
+  })
 })
+
+/** Opens the table behind a plot and saves it. */
+async function savedRows(page: Page, plot: string, save: string): Promise<string[]> {
+  await page.locator(`${plot} summary`).click()
+  const saved = page.waitForEvent('download')
+  await page.locator(plot).getByRole('button', { name: save }).click()
+  return readFileSync(await (await saved).path(), 'utf8')
+    .trimEnd()
+    .split('\r\n')
+}

@@ -1,7 +1,7 @@
 import { scaleLinear } from 'd3-scale'
 import { useDesk, useTradeWord, useWords } from '#desk'
 import type { HeatRecord, Treated } from '#job'
-import { nameIn } from '#words'
+import { type Language, nameIn } from '#words'
 import { useNight } from '../../drawing/night.ts'
 import { steelColours, tonesFor } from '../../drawing/tones.ts'
 import { numberIn } from '../../form/number-in.ts'
@@ -121,7 +121,7 @@ export function CarbonPlot({ treated }: { readonly treated: Treated }) {
       </ul>
       <PlotData
         caption={words.heatsSheet.carbon}
-        table={tableOf(moments, words.heatsSheet.columns, words.heatsSheet.asLaid, trade)}
+        table={tableOf(moments, words.heatsSheet, trade, language)}
       />
     </section>
   )
@@ -189,9 +189,9 @@ function bandsOf(states: readonly State[]) {
 
 function tableOf(
   moments: readonly Moment[],
-  columns: ReturnType<typeof useWords>['heatsSheet']['columns'],
-  asLaid: string,
+  { columns, asLaid }: ReturnType<typeof useWords>['heatsSheet'],
   trade: (word: string) => string,
+  language: Language,
 ): PlotTable {
   return {
     name: 'carbon',
@@ -207,7 +207,7 @@ function tableOf(
       m.states.map((s) => [
         m.bar,
         m.step === undefined ? asLaid : `${m.step} ${trade(m.do ?? '')}`,
-        s.bar === m.bar ? s.steel : `${s.steel}, ${s.bar}`,
+        nameIn(language, s.steel) + (s.bar === m.bar ? '' : `, ${s.bar}`),
         Number(s.carbon.toFixed(3)),
         Number(s.lowest.toFixed(3)),
         Number(s.highest.toFixed(3)),

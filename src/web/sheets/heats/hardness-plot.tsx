@@ -1,10 +1,12 @@
 import { scaleLinear } from 'd3-scale'
 import { area, curveMonotoneX, line } from 'd3-shape'
-import { useWords } from '#desk'
+import { useDesk, useWords } from '#desk'
 import type { Treated } from '#job'
+import { nameIn } from '#words'
 import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
+import { degreesIn } from './plot-table.ts'
 import { roundHeats } from './round-heats.ts'
 import { spreadLabels } from './spread.ts'
 
@@ -14,6 +16,7 @@ const LEFT = 33
 const FOOT = 28
 
 interface Curve {
+  readonly steel: string
   readonly name: string
   readonly points: readonly {
     readonly K: number
@@ -25,9 +28,12 @@ interface Curve {
 /** Hardness of each steel over the heat it is tempered at, and where the job tempers. */
 export function HardnessPlot({ treated }: { readonly treated: Treated }) {
   const words = useWords()
+  const { columns } = words.heatsSheet
   const say = useSay()
   const [place, room] = usePlotRoom<HTMLDivElement>()
-  const curves = curvesOf(treated)
+  const language = useDesk((desk) => desk.language)
+  const { unit, degrees } = degreesIn(say)
+  const curves = curvesOf(treated, (steel) => nameIn(language, steel))
   const temper = treated.hardening?.tempers.at(-1)
   const all = curves.flatMap((c) => c.points.flatMap((p) => p.range))
   const [low, high] = [Math.floor(Math.min(...all) / 5) * 5, Math.ceil(Math.max(...all) / 5) * 5]
@@ -80,7 +86,7 @@ export function HardnessPlot({ treated }: { readonly treated: Treated }) {
               ),
             )}
             <text className="soft" x={room - right + 12} y={TALL + 22}>
-              {inch ? '°F' : '°C'}
+              {unit}
             </text>
             {curves.map((c) => (
               <path
@@ -134,16 +140,16 @@ export function HardnessPlot({ treated }: { readonly treated: Treated }) {
           table={{
             name: 'hardness',
             columns: [
-              words.heatsSheet.columns.steel,
-              words.heatsSheet.columns.temper,
-              words.heatsSheet.columns.likely,
-              words.heatsSheet.columns.low,
-              words.heatsSheet.columns.high,
+              columns.steel,
+              `${columns.temper}, ${unit}`,
+              `${columns.likely}, HRC`,
+              `${columns.low}, HRC`,
+              `${columns.high}, HRC`,
             ],
             rows: curves.flatMap((c) =>
               c.points.map((p) => [
                 c.name,
-                say.temperature(p.K),
+                degrees(p.K),
                 ...[p.value, ...p.range].map((v) => Number(v.toFixed(1))),
               ]),
             ),
@@ -202,7 +208,7 @@ function valueAt({ points }: Curve, K: number): number {
 }
 
 /** A curve a steel; the same steel of several bars is one where it reads alike. */
-function curvesOf({ temperChart }: Treated): Curve[] {
+function curvesOf({ temperChart }: Treated, nameOf: (steel: string) => string): Curve[] {
   const found = new Map<string, Curve>()
   const names = temperChart[0]?.steels ?? []
   const several = (steel: string) => names.filter((n) => n.steel === steel).length > 1
@@ -214,12 +220,12 @@ function curvesOf({ temperChart }: Treated): Curve[] {
     if (points.length < 2) return
     const alike = [...found.values()].find(
       (c) =>
-        c.name.startsWith(steel) &&
+        c.steel === steel &&
         c.points.length === points.length &&
         c.points.every((p, k) => Math.abs(p.value - points[k]!.value) < 0.5),
     )
-    if (!alike)
-      found.set(`${steel} ${bar}`, { name: several(steel) ? `${steel}, ${bar}` : steel, points })
+    const name = several(steel) ? `${nameOf(steel)}, ${bar}` : nameOf(steel)
+    if (!alike) found.set(`${steel} ${bar}`, { steel, name, points })
   })
   return [...found.values()]
 }
@@ -227,6 +233,7 @@ function curvesOf({ temperChart }: Treated): Curve[] {
 /** What each steel comes to, as quenched and tempered. */
 function Figures({ treated }: { readonly treated: Treated }) {
   const words = useWords()
+  const language = useDesk((desk) => desk.language)
   return (
     <table className="note hardness-figures">
       <thead>
@@ -241,7 +248,7 @@ function Figures({ treated }: { readonly treated: Treated }) {
           .filter((s) => s.asQuenched && s.tempered)
           .map((s) => (
             <tr key={`${s.bar} ${s.steel}`}>
-              <th scope="row">{words.heatsSheet.hardSteel(s.steel, s.bar)}</th>
+              <th scope="row">{words.heatsSheet.hardSteel(nameIn(language, s.steel), s.bar)}</th>
               <td>{span(s.asQuenched!.range)}</td>
               <td>{span(s.tempered!.range)}</td>
             </tr>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { HeatRecord } from '#job'
-import { csvOf } from './plot-table.ts'
+import { sayIn } from '#report'
+import { csvOf, degreesIn } from './plot-table.ts'
 import { spreadLabels } from './spread.ts'
 import { groupSteps } from './step-marks.ts'
 import { layTime, timeAbove } from './time-line.ts'
@@ -95,8 +96,28 @@ describe('labels', () => {
 })
 
 describe('a table as a file', () => {
+  const table = {
+    name: 't',
+    columns: ['a', 'b, c', 'd; e'],
+    rows: [['he said "hot"', 1.2345, -0.5]],
+  }
+
   it('quotes as RFC 4180 has it', () => {
-    const table = { name: 't', columns: ['a', 'b, c'], rows: [['he said "hot"', 1.5]] }
-    expect(csvOf(table)).toBe('a,"b, c"\r\n"he said ""hot""",1.5\r\n')
+    expect(csvOf(table, '.')).toBe('a,"b, c",d; e\r\n"he said ""hot""",1.2345,-0.5\r\n')
+  })
+
+  it('with decimal commas has semicolons between, so that no figure falls apart', () => {
+    expect(csvOf(table, ',')).toBe('a;b, c;"d; e"\r\n"he said ""hot""";1,2345;-0,5\r\n')
+  })
+
+  it('has temperatures as figures of the unit that its head names', () => {
+    // 1150 °C is 2102 °F, said as a pyrometer is read.
+    for (const [units, unit, there] of [
+      ['metric', '°C', 1150],
+      ['inch', '°F', 2100],
+    ] as const) {
+      const told = degreesIn(sayIn(units))
+      expect([told.unit, told.degrees(1423.15)]).toEqual([unit, there])
+    }
   })
 })

@@ -1,5 +1,6 @@
-import { useWords } from '#desk'
-import { type PlotTable, csvOf } from './plot-table.ts'
+import { useDesk, useWords } from '#desk'
+import { decimalMark } from '#words'
+import { type PlotTable, cellOf, csvOf } from './plot-table.ts'
 
 /** The figures behind a plot: as a table to open, and as a file. */
 export function PlotData({
@@ -10,13 +11,18 @@ export function PlotData({
   readonly caption: string
 }) {
   const words = useWords()
+  const mark = decimalMark(useDesk((desk) => desk.language))
   return (
     <details className="plot-data">
       <summary className="note soft">
         {words.heatsSheet.table}
         <span className="hidden">: {caption}</span>
       </summary>
-      <button type="button" className="word note" onClick={() => saveCsv(table)}>
+      <button
+        type="button"
+        className="word note"
+        onClick={() => saveCsv(table.name, csvOf(table, mark))}
+      >
         {words.heatsSheet.csv}
       </button>
       <div className="scrolls" tabIndex={0} role="region" aria-label={caption}>
@@ -35,7 +41,7 @@ export function PlotData({
               <tr key={i}>
                 {row.map((cell, k) => (
                   <td key={k} className={typeof cell === 'number' ? 'figure' : ''}>
-                    {cell}
+                    {cellOf(cell, mark)}
                   </td>
                 ))}
               </tr>
@@ -47,12 +53,12 @@ export function PlotData({
   )
 }
 
-function saveCsv(table: PlotTable): void {
+function saveCsv(name: string, text: string): void {
   // The mark tells spreadsheets that the text is UTF-8.
-  const file = new Blob(['\uFEFF', csvOf(table)], { type: 'text/csv' })
+  const file = new Blob(['\uFEFF', text], { type: 'text/csv' })
   const link = document.createElement('a')
   link.href = URL.createObjectURL(file)
-  link.download = `${table.name}.csv`
+  link.download = `${name}.csv`
   link.click()
   URL.revokeObjectURL(link.href)
 }

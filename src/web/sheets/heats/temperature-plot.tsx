@@ -5,7 +5,7 @@ import type { HeatRecord } from '#job'
 import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
-import type { PlotTable } from './plot-table.ts'
+import { type PlotTable, degreesIn } from './plot-table.ts'
 import { groupSteps } from './step-marks.ts'
 import { type BarLine, type StepSpan, layTime } from './time-line.ts'
 
@@ -64,7 +64,7 @@ export function TemperaturePlot({ heats }: { readonly heats: readonly HeatRecord
       </div>
       <PlotData
         caption={words.heatsSheet.history}
-        table={tableOf(heats, words.heatsSheet.columns, trade, say.temperature)}
+        table={tableOf(heats, words.heatsSheet.columns, trade, degreesIn(say))}
       />
     </section>
   )
@@ -286,9 +286,8 @@ function tableOf(
   heats: readonly HeatRecord[],
   columns: ReturnType<typeof useWords>['heatsSheet']['columns'],
   trade: (word: string) => string,
-  temperature: (K: number) => string,
+  { unit, degrees }: ReturnType<typeof degreesIn>,
 ): PlotTable {
-  const bare = (K: number) => temperature(K).replace(/[^\d.,-]/g, '')
   return {
     name: 'temperature',
     columns: [
@@ -297,9 +296,9 @@ function tableOf(
       columns.purpose,
       columns.times,
       columns.time,
-      columns.skin,
-      columns.core,
-      columns.mean,
+      `${columns.skin}, ${unit}`,
+      `${columns.core}, ${unit}`,
+      `${columns.mean}, ${unit}`,
     ],
     rows: heats.flatMap((heat) =>
       heat.history.map(({ time, skin, core, mean }) => [
@@ -308,9 +307,9 @@ function tableOf(
         trade(heat.purpose),
         heat.times,
         Number(time.toFixed(1)),
-        Number(bare(skin)),
-        Number(bare(core)),
-        Number(bare(mean)),
+        degrees(skin),
+        degrees(core),
+        degrees(mean),
       ]),
     ),
   }

@@ -1,9 +1,11 @@
 import { scaleLinear } from 'd3-scale'
 import { useDesk, useWords } from '#desk'
 import type { Treated } from '#job'
+import { type Language, nameIn } from '#words'
 import { usePlotRoom } from '../../drawing/use-room.ts'
 import { useSay } from '../../form/say.ts'
 import { PlotData } from './plot-data.tsx'
+import { degreesIn } from './plot-table.ts'
 import { roundHeats } from './round-heats.ts'
 
 const ROW = 40
@@ -13,9 +15,12 @@ const FOOT = 64
 /** Which heats harden each steel, and which harden all. */
 export function WindowPlot({ treated }: { readonly treated: Treated }) {
   const words = useWords()
+  const { columns } = words.heatsSheet
   const say = useSay()
   const [place, room] = usePlotRoom<HTMLDivElement>()
   const glow = useDesk((desk) => desk.declared?.glow) ?? []
+  const language = useDesk((desk) => desk.language)
+  const { unit, degrees } = degreesIn(say)
   const { window } = treated
   const each = window ? [...new Map(window.each.map((e) => [keyOf(e), e])).values()] : []
   return (
@@ -30,10 +35,8 @@ export function WindowPlot({ treated }: { readonly treated: Treated }) {
           <Bars
             room={room}
             rows={[
-              ...each.map((e) => ({ name: nameOf(e, each), low: e.low, high: e.high, all: false })),
-              ...(window.suitsAll
-                ? [{ name: words.heatsSheet.all, low: window.low, high: window.high, all: true }]
-                : []),
+              ...each.map((e) => ({ ...e, name: nameOf(e, each, language) })),
+              ...(window.suitsAll ? [{ ...window, name: words.heatsSheet.all, all: true }] : []),
             ]}
             stated={window.stated}
             glow={glow}
@@ -47,18 +50,18 @@ export function WindowPlot({ treated }: { readonly treated: Treated }) {
           table={{
             name: 'hardening-window',
             columns: [
-              words.heatsSheet.columns.steel,
-              words.heatsSheet.columns.bar,
-              words.heatsSheet.columns.carbon,
-              words.heatsSheet.columns.low,
-              words.heatsSheet.columns.high,
+              columns.steel,
+              columns.bar,
+              columns.carbon,
+              `${columns.low}, ${unit}`,
+              `${columns.high}, ${unit}`,
             ],
             rows: window.each.map((e) => [
-              e.steel,
+              nameIn(language, e.steel),
               e.bar,
               Number(e.carbon.toFixed(3)),
-              say.temperature(e.low),
-              say.temperature(e.high),
+              degrees(e.low),
+              degrees(e.high),
             ]),
           }}
         />
@@ -72,8 +75,9 @@ function keyOf(e: { steel: string; low: number; high: number }): string {
   return `${e.steel} ${Math.round(e.low / 3)} ${Math.round(e.high / 3)}`
 }
 
-function nameOf(e: Each, all: readonly Each[]): string {
-  return all.filter(({ steel }) => steel === e.steel).length > 1 ? `${e.steel}, ${e.bar}` : e.steel
+function nameOf({ steel, bar }: Each, all: readonly Each[], language: Language): string {
+  const name = nameIn(language, steel)
+  return all.filter((other) => other.steel === steel).length > 1 ? `${name}, ${bar}` : name
 }
 
 type Each = NonNullable<Treated['window']>['each'][number]
@@ -84,7 +88,7 @@ interface BarsProps {
     readonly name: string
     readonly low: number
     readonly high: number
-    readonly all: boolean
+    readonly all?: boolean
   }[]
   readonly stated: number | undefined
   readonly glow: readonly string[]
@@ -97,6 +101,7 @@ function Bars({ room, rows, stated, glow }: BarsProps) {
   const [low, high] = [Math.min(...ends) - 15, Math.max(...ends) + 15]
   const x = scaleLinear([low, high], [LEFT, room - 108])
   const foot = rows.length * ROW + 6
+  const { unit, degrees } = degreesIn(say)
   const inch = say.units === 'inch'
   // So far apart that no figure touches the next, nor lies under the line of the stated heat.
   const every =
@@ -107,7 +112,6 @@ function Bars({ room, rows, stated, glow }: BarsProps) {
     ({ K }) =>
       stated === undefined || Math.abs(x(K) - x(stated)) > 18 || Math.abs(K - stated) < 0.5,
   )
-  const bare = (K: number) => say.temperature(K).replace(/\s*°.$/, '')
   const colour = (K: number) =>
     glow[Math.min(glow.length - 1, Math.max(0, Math.round((K - 773.15) / 10)))] ?? 'currentColor'
   return (
@@ -135,7 +139,7 @@ function Bars({ room, rows, stated, glow }: BarsProps) {
               fill={row.all ? colour((row.low + row.high) / 2) : undefined}
             />
             <text x={x(row.high) + 9} y={top + 16} className={row.all ? 'strong haloed' : 'haloed'}>
-              {words.heatsSheet.span(bare(row.low), say.temperature(row.high))}
+              {words.heatsSheet.span(`${degrees(row.low)}`, say.temperature(row.high))}
             </text>
           </g>
         )
@@ -150,7 +154,7 @@ function Bars({ room, rows, stated, glow }: BarsProps) {
         </g>
       ))}
       <text className="soft" x={room - 108 + 12} y={foot + 19}>
-        {inch ? '°F' : '°C'}
+        {unit}
       </text>
       {stated !== undefined && (
         <>

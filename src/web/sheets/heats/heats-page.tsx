@@ -8,7 +8,7 @@ import { CarbonPlot } from './carbon-plot.tsx'
 import { HardnessPlot } from './hardness-plot.tsx'
 import { ScalePlot } from './scale-plot.tsx'
 import { CARBON_MOVES, TemperaturePlot } from './temperature-plot.tsx'
-import { timeAbove } from './time-line.ts'
+import { inAll, timeAbove } from './time-line.ts'
 import { WindowPlot } from './window-plot.tsx'
 
 export function HeatsPage() {
@@ -51,19 +51,15 @@ function Totals({ treated }: { readonly treated: Treated }) {
   const say = useSay()
   const { above, whole } = timeAbove(treated.heats, CARBON_MOVES)
   const count = treated.heats.reduce((n, h) => n + (h.purpose === 'temper' ? 0 : h.times), 0)
-  const minutes = (s: number) =>
-    s < 5400
-      ? `${Math.round(s / 60)} min`
-      : `${Math.floor(s / 3600)} h ${Math.round((s % 3600) / 60)} min`
   return (
     <dl className="totals">
       <div>
         <dt>{words.heatsSheet.above(say.temperature(CARBON_MOVES))}</dt>
-        <dd>{minutes(above)}</dd>
+        <dd>{inAll(above)}</dd>
       </div>
       <div>
         <dt>{words.heatsSheet.atFire}</dt>
-        <dd>{minutes(whole)}</dd>
+        <dd>{inAll(whole)}</dd>
       </div>
       <div>
         <dt>{words.heatsSheet.heats}</dt>

@@ -4,7 +4,7 @@ import { sayIn } from '#report'
 import { csvOf, degreesIn } from './plot-table.ts'
 import { spreadLabels } from './spread.ts'
 import { groupSteps } from './step-marks.ts'
-import { layTime, timeAbove } from './time-line.ts'
+import { inAll, layTime, timeAbove } from './time-line.ts'
 
 /** A heat that climbs evenly from 300 K to 1500 K in 1200 s and stays for 600 s. */
 const heat = {
@@ -30,6 +30,10 @@ describe('time in the fire', () => {
     // 1 K a second: above 1200 K from 900 s on, to the end at 1800 s; twice.
     expect(timeAbove([heat], 1200)).toEqual({ above: 2 * 900, whole: 2 * 1800 })
     expect(timeAbove([heat], 1501).above).toBe(0)
+  })
+
+  it('is told in hours that are full at sixty minutes', () => {
+    expect([5340, 7199, 7500].map(inAll)).toEqual(['89 min', '2 h 0 min', '2 h 5 min'])
   })
 
   it('a temper is seen to soak, however long it took to warm, and its cut lies within the soak', () => {

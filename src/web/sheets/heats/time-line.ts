@@ -124,3 +124,9 @@ export function timeAbove(heats: readonly HeatRecord[], K: number) {
   }
   return { above, whole }
 }
+
+/** A time as one adds it up: `80 min`, `2 h 5 min`. */
+export function inAll(seconds: number): string {
+  const whole = Math.round(seconds / 60)
+  return whole < 90 ? `${whole} min` : `${Math.floor(whole / 60)} h ${whole % 60} min`
+}

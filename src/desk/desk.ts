@@ -12,8 +12,10 @@ import {
   historyOf,
   keepDraft,
   keepHistory,
+  keepLastOpen,
   keepPreferences,
   keptPreferences,
+  lastOpen,
 } from './drafts.ts'
 import { type History, change, redo, startHistory, undo } from './history.ts'
 import { type JobLine, NoServer, Refused, server } from './server.ts'
@@ -106,6 +108,7 @@ function lay(id: string, job: Written, base: number): void {
     sound: undefined,
     piece: undefined,
   })
+  keepLastOpen(id)
   workOutNow(job)
 }
 
@@ -321,9 +324,11 @@ export function closeOpen(): void {
   else closeStep()
 }
 
-/** From the list back to the job that lay open, or else the newest. */
+/** From the list back to the job that lay open, be it before a reload; if there is none, to the newest. */
 export function leaveList(sheet?: string): void {
-  const job = get().id ?? get().jobs[0]?.id
+  const { id, jobs } = get()
+  const last = lastOpen()
+  const job = id ?? (jobs.find((line) => line.id === last) ?? jobs[0])?.id
   if (job !== undefined) go({ job, ...(sheet !== undefined && { sheet }) })
 }
 

@@ -12,6 +12,7 @@ export interface Draft {
 
 const draftKey = (id: string) => `draft ${id}`
 const historyKey = (id: string) => `history ${id}`
+const lastOpenKey = 'last open'
 /** Entries kept over a reload; a window that stays open keeps all. */
 const KEPT = 100
 
@@ -45,6 +46,15 @@ export function historyOf(id: string): Pick<History, 'past' | 'future'> | undefi
         > | null,
     ) ?? undefined
   )
+}
+
+/** The job that lies open in this window, for its own reloads. */
+export function keepLastOpen(id: string): void {
+  quietly(() => sessionStorage.setItem(lastOpenKey, id))
+}
+
+export function lastOpen(): string | undefined {
+  return quietly(() => sessionStorage.getItem(lastOpenKey)) ?? undefined
 }
 
 /** Storage may be full or forbidden: the job itself is safe with the server. */

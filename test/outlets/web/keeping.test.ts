@@ -157,6 +157,14 @@ describe('nothing is lost', () => {
     await page.getByRole('button', { name: 'Jobs', exact: true }).click()
     await page.keyboard.press('Escape')
     await fieldAt(page, 'piece.width').waitFor()
+    // Reloaded there, the sheets are those of the job this window had open, not of the newest.
+    await page.getByRole('button', { name: 'Jobs', exact: true }).click()
+    await page.reload()
+    const newest = await page.locator('.job-name').first().innerText()
+    await page.getByRole('button', { name: 'The piece', exact: true }).click()
+    await fieldAt(page, 'piece.width').waitFor()
+    expect(new URL(page.url()).pathname).toBe('/rigging-knife/piece')
+    expect(await page.locator('.sheet').innerText()).not.toContain(newest)
     await page.context().close()
   })
 

@@ -35,6 +35,24 @@ const reachOverPlan = (page: Page) =>
     return Math.max(...rights) - left
   })
 
+/** How much room is left at the least, px: right of a step's name, of its dangers, and of its last column. */
+const roomOnCard = (page: Page) =>
+  page.evaluate(() => {
+    const right = (of: Element | Range) => of.getBoundingClientRect().right
+    const inked = (element: Element) => {
+      const range = document.createRange()
+      range.selectNodeContents(element)
+      return right(range)
+    }
+    const least = (selector: string, room: (one: Element) => number) =>
+      Math.min(...[...document.querySelectorAll(selector)].map(room))
+    return {
+      names: least('.step .name', (name) => right(name) - inked(name)),
+      dangers: least('.dangers > span', (one) => right(one.closest('.heats')!) - inked(one)),
+      columns: least('.step .heats', (one) => right(one.closest('.card')!) - right(one)),
+    }
+  })
+
 const FACE_IN_FULL = `(document.querySelector('.face canvas')?.width ?? 0) > 250`
 
 const phone = { viewport: { width: 360, height: 780 }, hasTouch: true, isMobile: true } as const
@@ -238,6 +256,23 @@ describe('care', () => {
       // What has no German says so to screen readers: nothing may, but the language's own name.
       const foreign = page.locator('[lang="en"]:not(option)')
       expect(await foreign.allInnerTexts(), name).toEqual([])
+    }
+    // Long as they are, names and words of danger keep to their columns, and the columns to the card.
+    await page.goto(app.server.address + '/presentation-sword/route')
+    await page.locator('.figures').waitFor()
+    for (const units of ['mm', 'in']) {
+      await page.getByRole('button', { name: units, exact: true }).click()
+      for (const width of [1440, 905, 760, 360]) {
+        await page.setViewportSize({ width, height: 900 })
+        const { names, dangers, columns } = await roomOnCard(page)
+        const at = `${width} px, ${units}`
+        expect(names, `a name runs out of its column, ${at}`).toBeGreaterThanOrEqual(-0.5)
+        expect(columns, `a column runs out of the card, ${at}`).toBeGreaterThanOrEqual(-0.5)
+        // On a narrow card they are set from the right.
+        expect(dangers, `a word of danger touches the edge, ${at}`).toBeGreaterThan(
+          width > 800 ? 5 : -0.5,
+        )
+      }
     }
     // And what the engine says on a step is there, in German.
     await page.goto(app.server.address + '/builders-plate/route/plate/5')

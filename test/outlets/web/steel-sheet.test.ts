@@ -55,6 +55,18 @@ describe('the steel', () => {
     expect((await look(page)).metal).toBeGreaterThan(0.1)
     await picture(page, 'steel-engine-light')
     expect(await findings(page)).toEqual([])
+    // A place stands in ink once the metal drawn is of it, and soft, as its size does, until then.
+    const softPlace = (busy: boolean) =>
+      page.evaluate((waits) => {
+        document.querySelector('.stage')?.setAttribute('aria-busy', String(waits))
+        const [place, soft] = ['.scrub .value', '.scrub .size'].map((of) => {
+          return getComputedStyle(document.querySelector(of)!).color
+        })
+        return place === soft
+      }, busy)
+    expect(await softPlace(false)).toBe(false)
+    await eventually(() => softPlace(true)).toBe(true)
+    expect(await softPlace(false)).toBe(false)
     // Played, the route is gone through on the way of every step, and ends at the piece.
     const route = page.getByLabel('Through the route')
     await route.fill(String(Number(await route.getAttribute('max')) - 17.5))

@@ -66,7 +66,7 @@ export const english = {
       `“${name}” is ${megabytes} MB, too large for a job: a job file is a page of text, at most 2 MB. Is it the right file? If it is, take pictures and logs out of it.`,
     dropHere: 'Let go to open the job file',
     openedWithFaults: (n: number) =>
-      `The job is open, with ${plural(n, 'fault', 'faults')} to mend: they stand where they are.`,
+      `The job is open, with ${plural(n, 'fault', 'faults')} to mend: ${nounFor(n, 'it stands where it is', 'they stand where they are')}.`,
     blankName: 'New job',
     nameOf: (kind: string) => `${kind}, new`,
   },
@@ -241,14 +241,15 @@ export const english = {
     range: 'Likely range',
     numbers: 'What matters most',
     waits: 'Once the route works out, this can be told.',
-    making: (n: string, of: string) => `Made ${n} times of ${of} on paper …`,
+    making: (n: string, of: string) =>
+      `Made ${n} ${nounFor(Number(n), 'time', 'times')} of ${of} on paper …`,
     moving: (n: string, of: string) => `Moved ${n} of ${of} numbers …`,
     begun: 'Reckoning …',
     stop: 'Stop',
     begin: 'Work it out',
     old: 'Of the card before the last change.',
     how: (n: string) =>
-      `Made ${n} times on paper, every cut, heat and blow as far off as this shop’s tolerances say: nine in ten lie within the bar, the stroke is the middle one.`,
+      `Made ${n} ${nounFor(Number(n), 'time', 'times')} on paper, every cut, heat and blow as far off as this shop’s tolerances say: nine in ten lie within the bar, the stroke is the middle one.`,
     hardnessNote: 'The bars of hardness are the models’ own error, not the hand’s.',
     planned: 'as planned',
     mass: 'Weight',
@@ -426,7 +427,9 @@ export const english = {
     finished: (shown: number, all: number, deep: string) =>
       shown < all
         ? `across the outer ${shown} of ${all} layers, ${deep} deep`
-        : `across all ${all} layers, ${deep}`,
+        : all === 1
+          ? `across its one layer, ${deep}`
+          : `across all ${all} layers, ${deep}`,
     asFinished: 'finished',
     hardness: 'Hardness',
     hardnessNote: 'after one temper at this heat',

@@ -68,7 +68,7 @@ export const german: Catalogue = {
       `„${name}“ hat ${megabytes} MB, zu viel für einen Auftrag: eine Auftragsdatei ist eine Seite Text, höchstens 2 MB. Ist es die richtige Datei? Wenn ja: Bilder und Protokolle herausnehmen.`,
     dropHere: 'Loslassen, um die Auftragsdatei zu öffnen',
     openedWithFaults: (n) =>
-      `Der Auftrag ist offen, mit ${plural(n, 'Fehler', 'Fehlern')}: sie stehen dort, wo sie sind.`,
+      `Der Auftrag ist offen, mit ${plural(n, 'Fehler', 'Fehlern')}: ${nounFor(n, 'er steht dort, wo er ist', 'sie stehen dort, wo sie sind')}.`,
     blankName: 'Neuer Auftrag',
     nameOf: (kind) => `${kind}, neu`,
   },
@@ -428,7 +428,9 @@ export const german: Catalogue = {
     finished: (shown, all, deep) =>
       shown < all
         ? `über die äußeren ${shown} von ${all} Lagen, ${deep} tief`
-        : `über alle ${all} Lagen, ${deep}`,
+        : all === 1
+          ? `über die eine Lage, ${deep}`
+          : `über alle ${all} Lagen, ${deep}`,
     asFinished: 'fertig',
     hardness: 'Härte',
     hardnessNote: 'nach einmal Anlassen bei dieser Hitze',

@@ -198,7 +198,7 @@ function judgeHammer(task: Task, hammer: Hammer, sum: Sum): Judgement {
           `Blows of ${Math.ceil((wanted * 1.1) / eta)} J (now ${Math.round(energy)} J): ${moreMass(hammer, wanted / eta)}.`,
           hotterBy(task),
           'A press, whose slow squeeze meets about half the stress of a blow.',
-          `${heats} heats instead of ${allowed}.`,
+          ...(heats > allowed ? [`${heats} heats instead of ${allowed}.`] : []),
         ]
   return {
     verdict,

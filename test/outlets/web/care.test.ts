@@ -190,6 +190,35 @@ describe('care', () => {
     await page.context().close()
   })
 
+  it('jobs begun on a phone have their names, their figures and their plots whole', async () => {
+    // The longest name of a kind, and the heaviest piece.
+    for (const kind of ['Dagger or double-edged sword', 'Ingot']) {
+      const page = await app.open('/jobs', { ...phone, bypassCSP: true })
+      await page.locator('.kinds').getByText(kind, { exact: true }).click()
+      await page.waitForFunction(FACE_IN_FULL)
+      const cut = (selector: string) =>
+        page.evaluate(
+          (of) =>
+            [...document.querySelectorAll(of)]
+              .filter((one) => one.scrollWidth > one.clientWidth + 1)
+              .map((one) => one.textContent),
+          selector,
+        )
+      expect(await cut('.ledger .shown')).toEqual([])
+      await picture(page, `begun-${kind.split(' ')[0]!.toLowerCase()}-phone-light`, true)
+      await page.getByRole('button', { name: 'The route', exact: true }).click()
+      await page.locator('.figures').waitFor()
+      expect(await cut('.figures > p')).toEqual([])
+      await page.getByRole('button', { name: 'The heats', exact: true }).click()
+      await page.locator('.carbon-cell').first().waitFor()
+      const wide = await page
+        .locator('.cells > li:not(.whole)')
+        .evaluateAll((cells) => cells.map((cell) => Math.round(cell.clientWidth)))
+      expect(new Set(wide).size, `cells of ${wide.join(', ')} px`).toBe(1)
+      await page.context().close()
+    }
+  })
+
   it('names of sixty letters stay on a phone; on a wide screen plots are lettered as large as the notes', async () => {
     const name = 'the bar forged from the old anchor chain of the yard, 1912/3'
     const written: Record<string, unknown> = {

@@ -55,6 +55,13 @@ describe('the steel', () => {
     expect((await look(page)).metal).toBeGreaterThan(0.1)
     await picture(page, 'steel-engine-light')
     expect(await findings(page)).toEqual([])
+    // Marks of a rule are figures alone, in inches as in millimetres.
+    for (const units of ['in', 'mm']) {
+      await page.getByRole('button', { name: units, exact: true }).click()
+      const marks = (await page.locator('.mark-rule .scale b').allInnerTexts()).join(' ')
+      expect(marks).toMatch(/\d/)
+      expect(marks).not.toMatch(/[a-z]/)
+    }
     // A place stands in ink once the metal drawn is of it, and soft, as its size does, until then.
     const softPlace = (busy: boolean) =>
       page.evaluate((waits) => {

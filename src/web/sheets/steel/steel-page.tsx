@@ -40,6 +40,9 @@ const MOVE_TIME = 400
 const slopeOf = (degrees: number) => Math.tan((degrees * Math.PI) / 360)
 const degreesOf = (slope: number) => (Math.atan(slope) * 360) / Math.PI
 
+/** Marks of a rule have no room for the unit: the value beside it says it. */
+const withoutUnit = (size: string) => size.replace(/ (?:mm|in)$/, '')
+
 export function SteelPage() {
   const words = useWords()
   const say = useSay()
@@ -231,7 +234,7 @@ export function SteelPage() {
           to={Math.max(DEEPEST * thick, 1e-4)}
           step={1e-5}
           marks={[0, 0.5, 1].map((share) => share * DEEPEST * thick)}
-          say={(v) => (v === 0 ? '0' : say.length(v).replace(/ mm$/, ''))}
+          say={(v) => (v === 0 ? '0' : withoutUnit(say.length(v)))}
           shown={<Measure text={say.length(depth)} />}
           spoken={say.length(depth)}
           onChange={setGround}
@@ -346,7 +349,7 @@ function CutRule({
       to={1}
       step={0.002}
       marks={[0, 0.25, 0.5, 0.75, 1]}
-      say={(v) => (v === 0 ? '0' : say.length(v * span).replace(/ mm$/, ''))}
+      say={(v) => (v === 0 ? '0' : withoutUnit(say.length(v * span)))}
       shown={<Measure text={at} />}
       spoken={at}
       onChange={onShare}

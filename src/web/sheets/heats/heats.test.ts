@@ -123,5 +123,7 @@ describe('a table as a file', () => {
       const told = degreesIn(sayIn(units))
       expect([told.unit, told.degrees(1423.15)]).toEqual([unit, there])
     }
+    // An unheated shop in winter.
+    expect(degreesIn(sayIn('metric')).degrees(263.15)).toBe(-10)
   })
 })

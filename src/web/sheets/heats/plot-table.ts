@@ -31,6 +31,7 @@ export function csvOf({ columns, rows }: PlotTable, mark: '.' | ','): string {
 
 /** Temperatures as the sheet says them, yet as figures: their unit stands at the head of the column. */
 export function degreesIn(say: Say) {
-  const degrees = (K: number) => Number(say.temperature(K).replaceAll(/\D/g, ''))
+  const degrees = (K: number) =>
+    Number(say.temperature(K).replace(/^\u2212/, '-').replaceAll(/[^\d-]/g, ''))
   return { unit: say.units === 'inch' ? '°F' : '°C', degrees }
 }

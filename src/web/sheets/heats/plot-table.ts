@@ -31,7 +31,6 @@ export function csvOf({ columns, rows }: PlotTable, mark: '.' | ','): string {
 
 /** Temperatures as the sheet says them, yet as figures: their unit stands at the head of the column. */
 export function degreesIn(say: Say) {
-  const degrees = (K: number) =>
-    Number(say.temperature(K).replace(/^\u2212/, '-').replaceAll(/[^\d-]/g, ''))
+  const degrees = (K: number) => Number.parseInt(say.temperature(K).replace('−', '-'), 10)
   return { unit: say.units === 'inch' ? '°F' : '°C', degrees }
 }

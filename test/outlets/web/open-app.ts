@@ -94,6 +94,8 @@ export function browserPath(): string {
 /** A picture of the page as it is, into a folder git does not keep. */
 export async function picture(page: Page, name: string, whole = false): Promise<void> {
   mkdirSync(at('screenshots'), { recursive: true })
+  // An empty frame says nothing of how the sheet looks.
+  await page.locator('.face .undrawn').waitFor({ state: 'detached' })
   await page.screenshot({ path: at(`screenshots/${name}.png`), fullPage: whole })
 }
 

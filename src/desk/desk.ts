@@ -40,6 +40,8 @@ export interface Desk {
   readonly base: number
   readonly saving: Saving
   readonly worked?: Worked
+  /** Whether the engine has answered for the open job, be it that it cannot: until then no sheet is laid out by it. */
+  readonly answered: boolean
   /** The last sound plan of the open job: shown while a change waits for sense. */
   readonly sound?: Worked
   readonly piece?: PieceDrawing
@@ -56,6 +58,7 @@ export const useDesk = create<Desk>(() => ({
   jobs: [],
   base: 0,
   saving: 'saved',
+  answered: false,
   units: kept.units === 'inch' ? 'inch' : 'metric',
   language: languageOf(kept.language ?? navigator.language),
   theme: kept.theme === 'paper' || kept.theme === 'night' ? kept.theme : 'system',
@@ -105,6 +108,7 @@ function lay(id: string, job: Written, base: number): void {
     base,
     saving: 'saved',
     worked: undefined,
+    answered: false,
     sound: undefined,
     piece: undefined,
   })
@@ -263,11 +267,13 @@ function workOutNow(job: Written): void {
   // Drawn in no time, and the sheet is laid out by it: before the card.
   if (job.piece !== drawnPiece || !get().piece) {
     drawnPiece = job.piece
-    void engine.ask({ ask: 'piece', job }).then((piece) => {
+    const drawn = engine.ask({ ask: 'piece', job }).then((piece) => {
       // A piece that cannot be is drawn as it last could.
       if (get().history?.now.piece === job.piece && (piece || job.piece === undefined))
         set({ piece })
     })
+    // What keeps the engine from it keeps it from the card, and is told there.
+    drawn.catch(() => undefined)
   }
   engine
     .compute(
@@ -277,9 +283,12 @@ function workOutNow(job: Written): void {
     .then((told) => {
       if (!told || get().history?.now !== job) return
       const worked = { ...told, rows: sameRows(get().worked?.rows, told.rows) }
-      set({ worked, doing: undefined, ...soundAfter(worked, job) })
+      set({ worked, answered: true, doing: undefined, ...soundAfter(worked, job) })
     })
-    .catch((fault: Error) => set({ doing: undefined, notice: { words: fault.message } }))
+    .catch((fault: Error) => {
+      set({ doing: undefined, notice: { words: fault.message } })
+      if (get().history?.now === job) set({ answered: true })
+    })
 }
 
 /** Makes a job and opens it; whether it could be. What went wrong is told. */

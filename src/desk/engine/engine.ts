@@ -24,12 +24,15 @@ export class Engine {
   private readonly latest = shared ? new SharedArrayBuffer(4) : undefined
   private number = 0
   private busy?: number
+  private unloaded?: Error
   private next?: () => void
 
   constructor() {
     this.worker.addEventListener('message', ({ data }: MessageEvent<Reply>) => this.take(data))
     this.worker.addEventListener('error', (event) => {
       const fault = new Error(event.message || 'the engine could not be loaded')
+      // Nothing that is asked from now on would ever be answered.
+      if (!event.message) this.unloaded = fault
       for (const one of this.waiting.values()) one.reject(fault)
       this.waiting.clear()
     })
@@ -76,6 +79,7 @@ export class Engine {
 
   private send(asked: Ask, { onProgress, signal }: Asking): Promise<unknown> {
     const number = ++this.number
+    if (this.unloaded) return Promise.reject(this.unloaded)
     const stop = signal && shared ? new SharedArrayBuffer(4) : undefined
     signal?.addEventListener('abort', () => {
       this.waiting.delete(number)

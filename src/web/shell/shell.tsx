@@ -25,8 +25,7 @@ export function Shell() {
   // While another job is fetched the old one does not stand under the new one's address; and a sheet stands
   // once the job is worked out, or it is said why not: nothing leaps away from under a hand.
   const open = useDesk(
-    ({ history, id, worked, notice }) =>
-      history !== undefined && id === address.job && (worked ?? notice) !== undefined,
+    ({ history, id, answered }) => history !== undefined && id === address.job && answered,
   )
   const words = useWords()
   useTheme()

@@ -138,6 +138,23 @@ describe('nothing is lost', () => {
     await page.context().close()
   })
 
+  it('without its engine a job can still be read, whatever is done with the notice of it', async () => {
+    const page = await app.open('/jobs')
+    await page.route('**/*engine-worker*', (route) => route.abort())
+    await page.goto(app.server.address + '/rigging-knife/route')
+    const notice = page.locator('.notice')
+    for (const job of ['rigging-knife', 'builders-plate']) {
+      await page.evaluate((to) => {
+        history.pushState({}, '', `/${to}/route`)
+        dispatchEvent(new PopStateEvent('popstate'))
+      }, job)
+      await notice.getByText('The engine could not be loaded.').waitFor()
+      await notice.getByRole('button', { name: 'Close' }).click()
+      await page.locator('.step').first().waitFor()
+    }
+    await page.context().close()
+  })
+
   it('the list of jobs has an address: reload stays there, back and forward lead out and in', async () => {
     const page = await app.open('/rigging-knife/piece')
     await fieldAt(page, 'piece.width').waitFor()

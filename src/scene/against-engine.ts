@@ -1,7 +1,7 @@
 import { computeJob, patternOf, readJob } from '#job'
 import { drawEtched } from '#look'
 import { drawFaceNow } from '#pattern'
-import { type FaceView, type Side, crop, faceOfSolid, smoothNormals, sparedCorners } from '#view'
+import { type FaceView, type Side, crop, faceOfSolid, pressedCorners, smoothNormals } from '#view'
 import { cutFacets } from './facets.ts'
 import type { Shot } from './shot.ts'
 import { SteelScene } from './steel-scene.ts'
@@ -55,8 +55,8 @@ async function layPiece({ solid, origin, weights }: ReturnType<typeof pieceOf>, 
   const box = { low: [0, -width / 2, -height / 2], high: [length, width / 2, height / 2] } as const
   const { imprint } = solid
   const smooth = smoothNormals(positions, triangles, imprint)
-  const spared = imprint && sparedCorners(positions, imprint)
-  const facets = cutFacets(positions, triangles, smooth, spared)
+  const below = imprint && pressedCorners(positions, imprint)
+  const facets = cutFacets(positions, triangles, smooth, below)
   await scene.lay({ facets, box, origin, weights })
 }
 

@@ -2,25 +2,34 @@
 export interface Facets {
   /** m. */
   readonly positions: Float32Array<ArrayBuffer>
-  /** Smooth unit vectors, 32767 for 1, and how much of polish and rubbing is spared: four numbers a corner. */
+  /** Smooth unit vectors, 32767 for 1; four numbers a corner, the last is nothing. */
   readonly normals: Int16Array<ArrayBuffer>
-  /** The facet's own, three numbers a corner: places are reckoned from it, and layers may lie nearly along it. */
+  /**
+   * The facet's own, for places are reckoned from it, and layers may lie nearly along it; and how far a mark is pressed
+   * into the upper face there, m: four numbers a corner.
+   */
   readonly planes: Float32Array<ArrayBuffer>
 }
 
 type Vector = readonly [number, number, number]
 
-/** Any closed mesh as facets of their own; `smooth`: three normals a triangle; `spared`: a number a corner of the mesh. */
+/** A facet that faces up less than this is none of the upper face's, however it was rounded. */
+const LEVEL = 1e-3
+
+/**
+ * Any closed mesh as facets of their own; `smooth`: three normals a triangle; `below`: a number a corner of the mesh, how
+ * deep the upper face is pressed in over or under it, m.
+ */
 export function cutFacets(
   positions: ArrayLike<number>,
   triangles: ArrayLike<number>,
   smooth: ArrayLike<number>,
-  spared?: ArrayLike<number>,
+  below?: ArrayLike<number>,
 ): Facets {
   const corners = triangles.length
   const at = new Float32Array(3 * corners)
   const normals = new Int16Array(4 * corners)
-  const planes = new Float32Array(3 * corners)
+  const planes = new Float32Array(4 * corners)
   for (let i = 0; i < corners; i += 3) {
     const [a, b, c] = [3 * triangles[i], 3 * triangles[i + 1], 3 * triangles[i + 2]]
     for (let k = 0; k < 3; k++) {
@@ -33,9 +42,9 @@ export function cutFacets(
     const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx]
     const over = 1 / (Math.hypot(x, y, z) || 1)
     for (let k = i; k < i + 3; k++) {
-      planes.set([x * over, y * over, z * over], 3 * k)
+      const deep = below && z * over > LEVEL ? below[triangles[k]] : 0
+      planes.set([x * over, y * over, z * over, deep], 4 * k)
       for (let c = 0; c < 3; c++) normals[4 * k + c] = Math.round(32767 * smooth[3 * k + c])
-      if (spared) normals[4 * k + 3] = Math.round(32767 * spared[triangles[k]])
     }
   }
   return { positions: at, normals, planes }

@@ -1,21 +1,23 @@
+import { RUBBED } from '#view'
+
 /** Corners of the metal's facets to the picture; `toClip` is the whole way, metres to the card's cube. */
 export const METAL_VERTEX = `
 in vec3 position;
-in vec4 normal;
-in vec3 facet;
+in vec3 normal;
+in vec4 facet;
 uniform mat4 toClip;
 uniform vec3 stretch;
 out highp vec3 place;
 out highp vec3 smoothed;
-out highp float spared;
+out highp float below;
 flat out highp vec3 flatNormal;
 flat out highp vec3 onFacet;
 void main() {
   place = position * stretch;
   onFacet = place;
-  smoothed = normal.xyz / stretch;
-  spared = normal.w;
-  flatNormal = facet / stretch;
+  smoothed = normal / stretch;
+  below = facet.w * stretch.z;
+  flatNormal = facet.xyz / stretch;
   gl_Position = toClip * vec4(place, 1.0);
 }`
 
@@ -28,11 +30,13 @@ precision highp sampler2D;
  * Where a pixel of the picture meets metal: its ray with the facet's plane, reckoned from the pixel itself, for cards
  * hand on places only as well as they place corners, a sixteenth of a pixel or so. Seen along parallel rays, a facet
  * seen from behind in front of all else can only be seen through a cut: there the ray meets the cutting plane, wherever
- * the facet lies. Ground metal is met as far under the facet as it is ground, square to it.
+ * the facet lies. Ground metal is met as far under the facet as it is ground, square to it; a mark pressed into the face
+ * is not ground, but met by it: over places less deep than the face is ground there is none of it left.
  */
 export const MEETING = `
 in highp vec3 place;
 in highp vec3 smoothed;
+in highp float below;
 flat in highp vec3 flatNormal;
 flat in highp vec3 onFacet;
 uniform vec3 viewRight;
@@ -51,8 +55,15 @@ bool meet(out vec3 p, out vec3 facet, out vec3 soft) {
   if (gl_FrontFacing) {
     facet = normalize(flatNormal);
     soft = normalize(smoothed);
+    vec3 on = onFacet;
+    float away = ground;
+    if (below >= ground) away = 0.0;
+    else if (below > 0.0) {
+      facet = soft = vec3(0.0, 0.0, 1.0);
+      on = vec3(place.xy, place.z + below);
+    }
     float towards = max(dot(facet, viewOut), 1e-3);
-    p += viewOut * ((dot(facet, onFacet - p) - ground) / towards);
+    p += viewOut * ((dot(facet, on - p) - away) / towards);
     return true;
   }
   float towards = dot(cutPlane.xyz, viewOut);
@@ -68,7 +79,6 @@ bool meet(out vec3 p, out vec3 facet, out vec3 soft) {
  * much of polish and rubbing the skin is spared.
  */
 export const GEOMETRY_FRAGMENT = `${PRECISE}${MEETING}
-in highp float spared;
 layout(location = 0) out vec4 placeSeen;
 layout(location = 1) out vec4 facetSeen;
 layout(location = 2) out vec4 normalSeen;
@@ -77,7 +87,7 @@ void main() {
   if (!meet(p, facet, soft)) discard;
   placeSeen = vec4(p, gl_FrontFacing ? 1.0 : 2.0);
   facetSeen = vec4(facet, 1.0);
-  normalSeen = vec4(soft, gl_FrontFacing ? spared : 0.0);
+  normalSeen = vec4(soft, gl_FrontFacing ? clamp((below - ground) / ${RUBBED}, 0.0, 1.0) : 0.0);
 }`
 
 /** The finished picture laid on the metal's own outline, which the card softens: rims are never jagged. */

@@ -300,7 +300,7 @@ export class SteelScene {
     const geometry = new BufferGeometry()
     geometry.setAttribute('position', new BufferAttribute(facets.positions, 3))
     geometry.setAttribute('normal', new BufferAttribute(facets.normals, 4, true))
-    geometry.setAttribute('facet', new BufferAttribute(facets.planes, 3))
+    geometry.setAttribute('facet', new BufferAttribute(facets.planes, 4))
     if (this.body) {
       this.stage.remove(this.body)
       this.body.geometry.dispose()

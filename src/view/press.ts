@@ -14,19 +14,19 @@ export interface Pressed {
 }
 
 /** So far into a mark the polish, and the rubbing after the etch, still reach, m: common practice, no source. */
-const RUBBED = 1e-4
+export const RUBBED = 1e-4
 
 /** How much of polish and rubbing a place so far below the face (m) is spared, 0 … 1. */
 export function sparedAt(below: number): number {
   return Math.min(1, below / RUBBED)
 }
 
-/** The same of each corner of a stamped solid's mesh: those of the face lie over the middle. */
-export function sparedCorners(positions: Float64Array, imprint: Imprint): Float32Array {
-  return Float32Array.from({ length: positions.length / 3 }, (_, i) => {
-    const [x, y, z] = [0, 1, 2].map((k) => positions[3 * i + k]!) as [number, number, number]
-    return z > 0 ? sparedAt(imprintAt(imprint, x, y)[0]) : 0
-  })
+/** How deep the face is pressed in over or under each corner of a stamped solid's mesh, m. */
+export function pressedCorners(positions: Float64Array, imprint: Imprint): Float32Array {
+  return Float32Array.from(
+    { length: positions.length / 3 },
+    (_, i) => imprintAt(imprint, positions[3 * i]!, positions[3 * i + 1]!)[0],
+  )
 }
 
 /** Parts of a cell that the line of sight is followed by. */

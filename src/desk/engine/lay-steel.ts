@@ -2,7 +2,7 @@ import type { Mesh } from '#geometry'
 import { type Treated, routePatterns, treatJob } from '#job'
 import { stacksOf } from '#pattern'
 import type { Imprint } from '#piece'
-import { faceted, smoothNormals, sparedCorners } from '#view'
+import { faceted, pressedCorners, smoothNormals } from '#view'
 import { type Facets, boxMesh, cutFacets } from '#scene'
 import type { LaidSteel, SteelPlace } from './laid-steel.ts'
 import type { Written } from './messages.ts'
@@ -63,7 +63,7 @@ function facetsOf(
   imprint: Imprint | undefined,
 ): Facets {
   const smooth = smoothNormals(positions, triangles, imprint)
-  return cutFacets(positions, triangles, smooth, imprint && sparedCorners(positions, imprint))
+  return cutFacets(positions, triangles, smooth, imprint && pressedCorners(positions, imprint))
 }
 
 /** What the heats of a job leave; undefined where it does not work out. */

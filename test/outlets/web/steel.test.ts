@@ -93,6 +93,12 @@ const faces: readonly (readonly [string, Asked])[] = [
   ] as [string, Asked][]
 })
 
+/** The stamp's floor lies 0.9 mm under the face: ground less, it stands as it was pressed; ground more, it is gone. */
+const [overStamp, underStamp] = [5e-4, 1.5e-3].map((depth): Asked => {
+  const part = { along: 0.5, across: 0.5, width: 160, height: 160 }
+  return { job: job('builders-plate'), side: 'front', ppmm: 8, part, depth }
+}) as [Asked, Asked]
+
 /** Of the structure of those before it: drawn by the same programs, given other numbers. */
 const forgedThicker: (typeof faces)[number] = [
   'builders-plate, forged thicker',
@@ -100,7 +106,12 @@ const forgedThicker: (typeof faces)[number] = [
 ]
 
 describe('the card draws what the engine draws', () => {
-  it.each([...faces.slice(0, 4), forgedThicker, ...faces.slice(4)])('%s', async (_name, asked) => {
+  it.each([
+    ...faces.slice(0, 4),
+    forgedThicker,
+    ['builders-plate, its stamp ground away', underStamp] as const,
+    ...faces.slice(4),
+  ])('%s', async (_name, asked) => {
     const found = await measured(asked)
     expect(found.pixels).toBeGreaterThan(300)
     if (found.resolved > 200) expect(found.within).toBeGreaterThanOrEqual(0.995)
@@ -108,6 +119,14 @@ describe('the card draws what the engine draws', () => {
     if (found.parted > 200) expect(found.partedOff).toBeLessThan(0.02)
     expect(found.look).toBeLessThan(1)
   })
+})
+
+it('leaves a mark where it was pressed, however the face round it is ground', async () => {
+  const found = await measured(overStamp)
+  expect(found.resolved).toBeGreaterThan(10_000)
+  expect(found.within).toBeGreaterThanOrEqual(0.995)
+  // The engine meets a wall pixel by pixel, the card by its facets.
+  expect(found.look).toBeLessThan(2)
 })
 
 it('tells the strain of a pixel as the mean of its parts', async () => {

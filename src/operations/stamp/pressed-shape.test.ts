@@ -27,6 +27,16 @@ describe('what a stamp presses in', () => {
     expect(volumeOf(plain) / weighed).toBeCloseTo(1, 9)
   })
 
+  it('never rises out of the face, however little a box is pressed in', () => {
+    // The piece asks for 1.5 mm: as told, half of it, and less than what comes off with the face.
+    const floorOf = (depth: number) => shapeOf({ depth } as object).floor
+    const told = floorOf(box.depth + 2e-4)
+    expect(told).toBeCloseTo(box.depth * box.share + 2e-4, 9)
+    expect(floorOf(box.depth / 2)).toBeLessThan(told)
+    expect(floorOf(1e-5)).toBeGreaterThan(0)
+    expect(floorOf(1e-5)).toBeLessThanOrEqual(1e-5)
+  })
+
   it('is whole inside the outline, half on it, nothing outside, and stands upright', () => {
     // An L: its upright at the left, its foot at the right and below.
     const { depths, floor } = shapeOf({ emblem: 'M0 0H4V12H16V16H0Z' })

@@ -43,7 +43,9 @@ export function pressedShape(
 ): PressedShape {
   const drawn = from === 'outline'
   const pressed = asked.depth ?? box.depth + stock
-  const floor = share * (drawn ? pressed : pressed - box.depth * (1 - box.share))
+  // What comes off with the face is pressed down whole; of what stays below it the box has its share.
+  const stays = Math.max(0, pressed - stock) * box.share
+  const floor = share * (drawn ? pressed : Math.min(pressed, stock) + stays)
   const [wide, tall] = drawn ? emblem.size : [box.length, box.width]
   const path = (drawn && asked.emblem) || `M0 0H${box.length}V${box.width}H0Z`
   const run = 2 * (asked.edgeRadius ?? EDGE_RADIUS) + floor * Math.tan(DRAFT)

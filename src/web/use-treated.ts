@@ -3,7 +3,7 @@ import type { Treated } from '#job'
 import { engine, useDesk } from '#desk'
 
 /** What the heats of the open job leave; kept while a change is being followed. */
-export function useTreated(wanted = true): {
+export function useTreated(): {
   readonly treated?: Treated
   readonly failed: boolean
 } {
@@ -12,7 +12,7 @@ export function useTreated(wanted = true): {
   const [treated, setTreated] = useState<Treated>()
   const [failed, setFailed] = useState(false)
   useEffect(() => {
-    if (!job || !isSound || !wanted) return
+    if (!job || !isSound) return
     let stale = false
     engine
       .ask({ ask: 'heats', job })
@@ -25,6 +25,6 @@ export function useTreated(wanted = true): {
     return () => {
       stale = true
     }
-  }, [job, isSound, wanted])
+  }, [job, isSound])
   return { treated, failed }
 }

@@ -54,7 +54,6 @@ export const english = {
     reset: 'Bring the sample jobs back',
     sample: 'sample',
     changed: (when: string) => `changed ${when}`,
-    opened: 'open',
     close: 'Close the list',
     theme: 'Light',
     themes: { system: 'as the system', paper: 'paper', night: 'night shop' },
@@ -93,7 +92,6 @@ export const english = {
     plan: 'plan',
     longEdge: 'long edge',
     section: 'section A–A',
-    usual: (value: string) => `usual: ${value}`,
     notSet: 'not set',
     more: (n: number) => `${n} more, left as usual`,
     less: 'only what was set',
@@ -206,7 +204,6 @@ export const english = {
     benchOf: (words: string) => `The bar on the bench: ${words}`,
     layersWords: (n: number) => plural(n, 'layer', 'layers'),
     layersNoun: (n: number) => nounFor(n, 'layer', 'layers'),
-    general: 'The whole job',
     unknown: (name: string) => `“${name}” is not an operation`,
   },
   take: {
@@ -313,7 +310,6 @@ export const english = {
     standNeeded: 'needed from here',
   },
   errors: {
-    where: 'where',
     why: 'why',
     try: 'Try',
     apply: (what: string) => `Take ${what}`,
@@ -321,7 +317,6 @@ export const english = {
   steelSheet: {
     title: 'The steel',
     waits: 'Once the route works out, the steel lies here to be turned in the light.',
-    laying: 'the steel is being laid',
     /** Sides by the make of the piece: of a blade with one edge, with two, and of all that has none. */
     views: {
       single: { ...FACES, edge: 'Edge', spine: 'Spine', butt: 'Butt', point: 'Point' },

@@ -56,7 +56,6 @@ export const german: Catalogue = {
     reset: 'Die Beispiele zurückholen',
     sample: 'Beispiel',
     changed: (when) => `geändert ${when}`,
-    opened: 'offen',
     close: 'Liste schließen',
     theme: 'Licht',
     themes: { system: 'wie das System', paper: 'Papier', night: 'Nachtschicht' },
@@ -95,7 +94,6 @@ export const german: Catalogue = {
     plan: 'Draufsicht',
     longEdge: 'Längskante',
     section: 'Schnitt A–A',
-    usual: (value) => `üblich: ${value}`,
     notSet: 'offen',
     more: (n) => `${n} weitere, wie üblich`,
     less: 'weniger',
@@ -205,7 +203,6 @@ export const german: Catalogue = {
     benchOf: (words) => `Der Stab auf der Bank: ${words}`,
     layersWords: (n) => plural(n, 'Lage', 'Lagen'),
     layersNoun: (n) => nounFor(n, 'Lage', 'Lagen'),
-    general: 'Der ganze Auftrag',
     unknown: (name) => `„${name}“ ist kein Arbeitsschritt`,
   },
   take: {
@@ -310,7 +307,6 @@ export const german: Catalogue = {
     standNeeded: 'von hier an nötig',
   },
   errors: {
-    where: 'wo',
     why: 'warum',
     try: 'Abhilfe',
     apply: (what) => `${what} nehmen`,
@@ -318,7 +314,6 @@ export const german: Catalogue = {
   steelSheet: {
     title: 'Der Stahl',
     waits: 'Sobald der Arbeitsgang aufgeht, liegt hier der Stahl und lässt sich im Licht wenden.',
-    laying: 'der Stahl wird gelegt',
     views: {
       single: { ...FACES, edge: 'Schneide', spine: 'Rücken', butt: 'Griffende', point: 'Ort' },
       double: {

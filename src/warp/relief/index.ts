@@ -14,9 +14,9 @@ interface Depths {
 
 /**
  * A die pressed into the face: layers below are carried down by the die's depth d(x,y) times a share that falls away
- * below the face: z = z' + d·D. `single`: D = exp(−depth/reach), a die of feature size p reaching p/2π; `interlocking`:
- * D falls straight from 1 at the face to nothing at `reach`. Depth is counted from `face`, the pressed face's highest
- * place (z'). The filler's flow sideways is not in it: the volume before for one after is 1 + d·|D'|, and says so.
+ * below the face: z = z' + d·D, D = exp(−depth/reach); a die of feature size p reaches p/2π. Depth is counted from
+ * `face`, the pressed face's highest place (z'). The filler's flow sideways is not in it: the volume before for one after
+ * is 1 + d·|D'|, and says so.
  * `broad`: a smooth part b of d; D holds of it alone. The rest, walls and thin strokes, dies out by F = (1 + q)·exp(−q),
  * q = depth/fineReach: z = z' + b·D + (d − b)·F. At the face that is d, whatever the part; below, layers fold nowhere
  * while b is nowhere deeper than d by e·fineReach.
@@ -26,13 +26,12 @@ export function relief(
   given: Depths & {
     face: number
     reach: number
-    dies?: 'single' | 'interlocking'
     repeats?: boolean
     broad?: Depths & { fineReach: number }
   },
 ): Warp {
-  const { depths, dies = 'single', repeats = false, broad, ...numbers } = given
-  const form = `${dies}${repeats ? ' repeats' : ''}${broad ? ' broad' : ''}`
+  const { depths, repeats = false, broad, ...numbers } = given
+  const form = [...(repeats ? ['repeats'] : []), ...(broad ? ['broad'] : [])].join(' ')
   const rows = depths.length / numbers.columns
   const own = { kind: 'relief' as const, form, numbers: { ...numbers, rows }, tables: { depths } }
   if (!broad) return own
@@ -59,12 +58,9 @@ function pressed(g: Graph, place: Place, at: Settings) {
   const words = at.form.split(' ')
   const d = depthAt(g, place, at, 'depths', words.includes('repeats'))
   const below = g.max(g.sub(n('face'), place.z), 0)
-  const depth = g.div(below, n('reach'))
-  const single = words[0] === 'single'
-  const share = single ? g.exp(g.negate(depth)) : g.max(g.sub(1, depth), 0)
-  const fall = single ? share : g.less(depth, 1, 1, 0)
+  const share = g.exp(g.negate(g.div(below, n('reach'))))
   // Above the highest place of the face nothing falls away any more.
-  const loses = g.div(g.mul(fall, g.less(n('face'), place.z, 0, 1)), n('reach'))
+  const loses = g.div(g.mul(share, g.less(n('face'), place.z, 0, 1)), n('reach'))
   if (!words.includes('broad')) return { down: g.mul(d, share), stretch: g.mul(d, loses) }
   const named: Settings = { ...at, number: (name) => n(`broad ${name}`) }
   const b = depthAt(g, place, named, 'broad', false)
@@ -94,19 +90,17 @@ export const reliefKind: WarpKind = {
   det: (g, after, at) => g.add(1, pressed(g, after, at).stretch),
   examples: (
     [
-      ['single', false, false],
-      ['single', true, false],
-      ['single', false, true],
-      ['interlocking', false, false],
-      ['interlocking', true, false],
+      [false, false],
+      [true, false],
+      [false, true],
     ] as const
-  ).map(([dies, repeats, parts]) => {
+  ).map(([repeats, parts]) => {
     const grid = { x: 0, y: -0.008, cellX: 0.002, cellY: 0.002, columns: 12 }
     // Out of step with the bumps: the rest is now above and now below nothing, by less than 1 mm; that is under e·fineReach.
     const smooth = { ...grid, x: -0.003, cellX: 0.003, columns: 10, depths: bumps(10, 10, 5e-4) }
     return {
       warp: relief({
-        ...{ ...grid, depths: bumps(12, 10, 1e-3), face: 0.005, reach: 0.004, dies, repeats },
+        ...{ ...grid, depths: bumps(12, 10, 1e-3), face: 0.005, reach: 0.004, repeats },
         ...(parts && { broad: { ...smooth, fineReach: 6e-4 } }),
       }),
       domain: { x: repeats ? [-0.05, 0.1] : [0, 0.02], y: [-0.008, 0.008], z: [-0.005, 0.005] },

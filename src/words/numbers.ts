@@ -1,11 +1,5 @@
 import type { Language } from './language.ts'
 
-/** A whole number, a thin space between its thousands from five digits up: 1150, 12 990. */
-export function wholeNumber(n: number): string {
-  const digits = String(Math.round(n))
-  return digits.length > 4 ? digits.replace(/\B(?=(?:\d{3})+$)/g, '\u2009') : digits
-}
-
 /** Languages that write a comma where English writes the point. */
 const COMMA: ReadonlySet<Language> = new Set(['de'])
 

@@ -42,12 +42,35 @@ export async function main(argv: readonly string[]): Promise<ExitCode> {
       terminal.error('Stopped.\n')
       return 1
     }
+    const unwritten = whyUnwritten(error as NodeJS.ErrnoException)
+    if (unwritten !== undefined) {
+      terminal.error(`${unwritten}\n`)
+      return 1
+    }
     terminal.error(
       `This is a fault of the program, not of your job: ${(error as Error).message}\nNothing was changed. Please keep the job file and report it.\n`,
     )
     if (process.env.BILLETWRIGHT_TRACE) terminal.error(`${(error as Error).stack}\n`)
     return 1
   }
+}
+
+/** What the machine answers when a picture or a file is to be put down where it cannot be. */
+const REFUSALS: Readonly<Record<string, string>> = {
+  ENOENT: 'there is no such folder',
+  ENOTDIR: 'a part of that name is a file, not a folder',
+  EEXIST: 'a file of that name is in the way',
+  EISDIR: 'that is a folder',
+  EACCES: 'nothing may be written there',
+  EPERM: 'nothing may be written there',
+  EROFS: 'nothing may be written there',
+  ENOSPC: 'there is no room left there',
+}
+
+/** Where the disk refused, not the program: which file, and why. */
+function whyUnwritten({ code, path }: NodeJS.ErrnoException): string | undefined {
+  const why = REFUSALS[code ?? '']
+  return why && path ? `"${path}" cannot be written: ${why}.` : undefined
 }
 
 function parse(command: Command, words: readonly string[]): Given {

@@ -13,7 +13,8 @@ export const placeOptions: Options = {
 }
 
 export const placeHelp = [
-  '--bar     a bar of the job, after its last step or after --step N as the card numbers them',
+  '--bar     a bar of the job, after its last step',
+  '--step    after step N as the card numbers them, of whichever bar it is',
   '--done    how far that step has come, as 0.5 or "50 %": the metal on the way; what is done at a stroke is done from the middle on',
   '--even    as if forged perfectly even: the plan without the hand',
 ]
@@ -34,20 +35,29 @@ export async function patternFrom(
     terminal.error(`${problemsText(computed.problems, terminal.ink)}\n`)
     return undefined
   }
-  const bar = text(given, 'bar') ?? computed.ok.job.route.finish
-  const own = computed.ok.plan.steps.filter((step) => step.bar === bar)
-  if (own.length === 0)
-    throw new BadUsage(`there is no bar called "${bar}"`, [
-      `one of: ${Object.keys(computed.ok.job.route.bars).join(', ')}`,
+  const { route } = computed.ok.job
+  const { steps } = computed.ok.plan
+  const named = text(given, 'bar')
+  if (named !== undefined && !(named in route.bars))
+    throw new BadUsage(`there is no bar called "${named}"`, [
+      `one of: ${Object.keys(route.bars).join(', ')}`,
     ])
-  const step = text(given, 'step')
-  const index = step === undefined ? undefined : Number(step) - 1
+  const numbers = steps.flatMap(({ bar }, i) => (bar === (named ?? bar) ? [i + 1] : []))
+  const number = text(given, 'step')
+  if (number !== undefined && !numbers.includes(Number(number)))
+    throw new BadUsage(
+      named === undefined
+        ? `the card has no step ${number}`
+        : `step ${number} of the card is none of the bar "${named}"`,
+      [`--step ${numbers[0]} to ${numbers.at(-1)}`],
+    )
+  const asked = number === undefined ? undefined : steps[Number(number) - 1]
   const done = measure(given, 'done', 'ratio')
   if (done !== undefined && !(done >= 0 && done <= 1))
     throw new BadUsage(`--done ${text(given, 'done')} is no share of a step`, ['--done 0.5'])
   const even = given.options.even === true
-  const pattern = patternOf(computed.ok, { bar, index, done, even })
-  if (!pattern)
-    throw new BadUsage(`the bar "${bar}" has no step ${step}`, [`--step 1 to ${own.length}`])
+  const bar = asked?.bar ?? named ?? route.finish
+  const pattern = patternOf(computed.ok, { bar, index: asked?.index, done, even })
+  if (!pattern) throw new BadUsage(`the bar "${bar}" has no steps`)
   return pattern
 }

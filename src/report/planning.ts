@@ -55,9 +55,10 @@ function row(...[no, name, ...cells]: readonly string[]): string {
   return `${no.padStart(3)}  ${name.padEnd(34)}${rest}`.trimEnd()
 }
 
-/** The bands of a likely range, and how likely the piece comes up short. */
+/** The bands of a likely range, and how likely the piece comes up short. `steps` are those of the card, in its order. */
 export function rangeText(
   range: LikelyRange,
+  steps: readonly { readonly at: string; readonly operation: { readonly name: string } }[],
   allowance: { readonly risk: number; readonly found?: Allowance } | undefined,
   style: PlanningStyle = {},
 ): string {
@@ -83,14 +84,23 @@ export function rangeText(
   band('lines on the face', range.lines, (v) => say.lines(v))
   band('length to spare', range.spare, (v) => `${v < 0 ? '−' : ''}${say.length(Math.abs(v))}`)
   band('heats', range.heats, (v) => String(Math.round(v)))
+  // A making that comes up short is no piece: it has no mass, and what it lacks is told below.
+  if (range.short > 0)
+    lines.push(
+      ink.soft(`Of those that come out (${percent(1 - range.short, 1)}), nine in ten lie between.`),
+    )
   lines.push(
     '',
     ink.bold(
       `comes up short: ${percent(range.short, 1)} (± ${percent(2 * range.shortDeviation, 1)})`,
     ),
   )
-  for (const { problem, times } of range.reasons.slice(0, 3))
-    lines.push(ink.soft(`  ${percent(times / range.draws, 1)} at ${problem.at}: ${problem.what}`))
+  for (const { problem, times } of range.reasons.slice(0, 3)) {
+    const i = steps.findIndex(({ at }) => problem.at === at || problem.at.startsWith(`${at}.`))
+    const place = i < 0 ? problem.at : `step ${i + 1}, ${steps[i].operation.name}`
+    const one = times > 1 ? 'in one of them, ' : ''
+    lines.push(ink.soft(`  ${percent(times / range.draws, 1)} at ${place}: ${one}${problem.what}`))
+  }
   if (allowance)
     lines.push(
       allowance.found

@@ -1,5 +1,5 @@
 import { readQuantity } from '#units'
-import { USUAL_DRAWS, allowanceOfJob } from '#job'
+import { USUAL_DRAWS, allowanceOfJob, computeJob } from '#job'
 import { type CardUnits, problemsText, rangeText } from '#report'
 import { BadUsage, type Command, one, text } from '../command.ts'
 import { drawOnAllCores } from '../draw-crew.ts'
@@ -49,7 +49,8 @@ export const range: Command = {
       terminal.out(`${JSON.stringify({ ...found.ok, allowance }, null, 2)}\n`)
       return 0
     }
-    terminal.out(rangeText(found.ok, allowance, { units, ink: terminal.ink }))
+    const { steps = [] } = computeJob(job.ok, { signal: terminal.signal }).ok?.plan ?? {}
+    terminal.out(rangeText(found.ok, steps, allowance, { units, ink: terminal.ink }))
     return 0
   },
 }

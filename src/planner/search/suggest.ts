@@ -160,11 +160,20 @@ function headFor(route: Route, plan: Plan | undefined, bar?: string): Result<Hea
     if (named) return ok(named)
   }
   if (heads.length === 0 || bar !== undefined) {
+    const starts = heads.map((head) => `"${head.bars[0]}"`)
     return failed({
       at: bar === undefined ? 'bars' : `bars.${bar}`,
-      what: 'no bar here is built up from a stack of sheets',
+      what:
+        bar === undefined
+          ? 'no bar here is built up from a stack of sheets'
+          : route.bars[bar] === undefined
+            ? `there is no bar called "${bar}"`
+            : `the bar "${bar}" is not built up from a stack of sheets`,
       why: 'other ways of building up are looked for where a bar starts with "stack"',
-      try: ['begin the patterned bar with "stack"', 'name a bar that starts so'],
+      try:
+        starts.length > 0
+          ? [`take one of: ${starts.join(', ')}`]
+          : ['begin the patterned bar with "stack"', 'name a bar that starts so'],
     })
   }
   const layers = (head: Head) =>

@@ -90,6 +90,9 @@ export const planner: Readonly<Record<string, string>> = {
   'even with every wish given up': 'auch nicht, wenn man jeden Wunsch aufgibt',
   'draw to a smaller section after the last weld':
     'nach der letzten Schweißung auf einen kleineren Querschnitt ausschmieden',
+  'the bar "{0}" is not built up from a stack of sheets':
+    'der Stab „{0!}“ ist nicht aus einem Paket von Blechen aufgebaut',
+  'take one of: {0}': 'einen davon nehmen: {0!}',
   'no bar here is built up from a stack of sheets':
     'kein Stab ist hier aus einem Paket von Blechen aufgebaut',
   'other ways of building up are looked for where a bar starts with "stack"':

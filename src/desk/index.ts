@@ -1,5 +1,6 @@
 /** The job that lies open: what it is, was and will be, worked out as it is changed, and kept. */
 export { go, useAddress } from './address.ts'
+export { amissAt } from './amiss.ts'
 export {
   type Theme,
   choose,
@@ -18,7 +19,6 @@ export {
 export { type Asking, engine, secondEngine } from './engine/engine.ts'
 export type {
   Build,
-  Cure,
   Declarations,
   DeclaredKind,
   DeclaredOperation,

@@ -36,7 +36,9 @@ export const english = {
   dismiss: 'Close',
   broke: 'This sheet broke down. Nothing that was typed is lost.',
   openAgain: 'Open it again',
-  stale: 'The card shows the last sound plan: it waits for the change to make sense.',
+  stale: 'These figures are those of the last sound plan: they wait for the change to make sense.',
+  amiss: 'The card does not work out as it stands.',
+  seeWhy: 'See why',
 
   joblist: {
     title: 'Jobs',
@@ -206,7 +208,7 @@ export const english = {
       along === 'x' ? 'lines along the face' : 'lines across the face',
     perInch: 'per inch',
     perMm: 'per mm',
-    delivered: (from: string) => `as delivered, from ${from}`,
+    delivered: (from: string) => `as delivered, from ${from.replace(' ', '\u00a0')}`,
     heats: (heats: number, tempers: number) => {
       const noun = nounFor(heats, 'heat', 'heats')
       return tempers > 0 ? `${noun}, then ${plural(tempers, 'temper', 'tempers')}` : noun

@@ -38,7 +38,10 @@ export const german: Catalogue = {
   dismiss: 'Schließen',
   broke: 'Dieses Blatt ist zusammengebrochen. Nichts Geschriebenes ist verloren.',
   openAgain: 'Neu öffnen',
-  stale: 'Die Karte zeigt den letzten schlüssigen Plan: sie wartet, bis die Änderung aufgeht.',
+  stale:
+    'Dies sind die Zahlen des letzten schlüssigen Plans: sie warten, bis die Änderung aufgeht.',
+  amiss: 'Die Karte geht so nicht auf.',
+  seeWhy: 'Warum?',
 
   joblist: {
     title: 'Aufträge',
@@ -204,7 +207,7 @@ export const german: Catalogue = {
     lines: (along) => (along === 'x' ? 'Linien entlang der Fläche' : 'Linien quer über die Fläche'),
     perInch: 'je Zoll',
     perMm: 'je mm',
-    delivered: (from) => `fertig, aus ${from}`,
+    delivered: (from) => `fertig, aus ${from.replace(' ', '\u00a0')}`,
     heats: (heats, tempers) => {
       const noun = nounFor(heats, 'Hitze', 'Hitzen')
       return tempers > 0 ? `${noun}, dann ${tempers} × anlassen` : noun

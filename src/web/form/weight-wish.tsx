@@ -1,4 +1,4 @@
-import { type Cure, type Weight, edit, useDesk, useWords, withValue } from '#desk'
+import { type Weight, edit, useDesk, useWords, withValue } from '#desk'
 import { SectionDrawing } from '../drawing/section-drawing.tsx'
 import { WrongMark } from './faults.tsx'
 import { Measure } from './measure.tsx'
@@ -20,7 +20,7 @@ export function WeightWish({ weight }: { readonly weight: Weight }) {
   const sizes = piece ? sizesTyped(piece, written, size, say) : ''
   const asked = typeof wished === 'string' ? size.typed(wished, 'mass') : say.mass(weight.asked)
   const isThick = weight.cures.some((cure) => cure.thickness !== undefined)
-  const told = ({ words: said, thickness }: Cure) =>
+  const told = ({ words: said, thickness }: Weight['cures'][number]) =>
     said
       .split(', ')
       .map((one) => size.typed(one, thickness === undefined ? 'mass' : 'length'))

@@ -1,5 +1,6 @@
 import { useDesk, useWords } from '#desk'
 import type { Treated } from '#job'
+import { Amiss } from '../../form/amiss.tsx'
 import { useSay } from '../../form/say.ts'
 import { Told } from '../../form/told.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
@@ -15,21 +16,17 @@ export function HeatsPage() {
   const words = useWords()
   const isSound = useDesk((desk) => (desk.worked ?? desk.sound)?.sound === true)
   const { treated, failed } = useTreated()
-  const hot = (treated?.heats.length ?? 0) > 0
+  const hot = treated !== undefined && treated.heats.length > 0
   return (
     <section className="column heats-sheet" aria-label={words.heatsSheet.title}>
-      <SheetHead>{treated && hot && <Totals treated={treated} />}</SheetHead>
-      {!treated && (
+      <SheetHead>{hot && <Totals treated={treated} />}</SheetHead>
+      <Amiss />
+      {!hot && (
         <p className="empty soft" role="status">
-          {failed
-            ? words.heatsSheet.failed
-            : isSound
-              ? words.heatsSheet.following
-              : words.heatsSheet.waits}
+          {words.heatsSheet[failed ? 'failed' : isSound && !treated ? 'following' : 'waits']}
         </p>
       )}
-      {treated && !hot && <p className="empty soft">{words.heatsSheet.waits}</p>}
-      {treated && hot && (
+      {hot && (
         <>
           <TemperaturePlot heats={treated.heats} />
           <CarbonPlot treated={treated} />

@@ -61,7 +61,7 @@ export function PiecePage() {
                 </button>
               </p>
             )}
-            {route && begun && !disagrees && (
+            {route && begun && !disagrees && told.length === 0 && (
               <p className="note waits">
                 <b>{words.piece.routeProblem}</b> <Told text={route.what} whole />{' '}
                 <button type="button" className="word note" onClick={() => go({ sheet: 'route' })}>

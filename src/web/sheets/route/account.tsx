@@ -21,6 +21,8 @@ interface AccountProps {
 }
 
 const OUNCE = 0.028349523125
+/** A loss smaller than this prints as nothing: it is left out, kg. */
+const LEAST_TOLD = 5e-5
 
 /** What the bar is after a step: size, mass, layers, heats, what was lost, and what is to be minded. */
 export function Account({ row, ratios, told }: AccountProps) {
@@ -38,7 +40,9 @@ export function Account({ row, ratios, told }: AccountProps) {
     return setIn(language, `${ounces.toFixed(ounces < 10 ? 2 : 1)} oz`)
   }
   const lost = [
-    ...row.losses.map((l) => `${words.route.lost(l.cause)} ${mass(l.mass)}`),
+    ...row.losses
+      .filter((l) => l.mass >= LEAST_TOLD)
+      .map((l) => `${words.route.lost(l.cause)} ${mass(l.mass)}`),
     ...row.setAside.map((b) => words.route.aside(mass(b.mass))),
   ]
   const bare = (text: string) => text.replace(new RegExp(` ${heavy}$`), '')

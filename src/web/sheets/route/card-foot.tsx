@@ -27,7 +27,7 @@ export function CardFoot({ adding }: { readonly adding: (place: StepPlace) => vo
           </b>
         </p>
       )}
-      {worked && !worked.sound && sound && <p className="note soft">{words.stale}</p>}
+      {shown !== worked && shown && <p className="note soft">{words.stale}</p>}
       <button
         type="button"
         className="word add"

@@ -5,6 +5,7 @@ import type { Problem } from '#problem'
 import { fetchForPaper } from '../../drawing/print-whole.ts'
 import { TRUE, scaleToFit } from '../../drawing/scale.ts'
 import { usePen } from '../../drawing/use-pen.ts'
+import { Amiss } from '../../form/amiss.tsx'
 import { Faults } from '../../form/faults.tsx'
 import { WeightWish } from '../../form/weight-wish.tsx'
 import { SheetHead } from '../../shell/sheet-head.tsx'
@@ -74,9 +75,12 @@ export function RoutePage() {
           <RackList rows={rows} />
         </div>
         <WithoutTimes />
-        {rows.some(({ row }) => row?.cautions.some((c) => usualDangers.includes(c.name))) && (
-          <p className="usual note soft">{words.card.usualDangers}</p>
-        )}
+        {/* In place of the other, so that no row moves while one types. */}
+        <Amiss />
+        {worked?.sound !== false &&
+          rows.some(({ row }) => row?.cautions.some((c) => usualDangers.includes(c.name))) && (
+            <p className="usual note soft">{words.card.usualDangers}</p>
+          )}
         {rows.length > 0 && <CardHead />}
         <ol className="steps">
           {rows.map((row, i) => (

@@ -39,6 +39,7 @@ export function TakeAway({ rows }: { readonly rows: readonly CardRow[] }) {
         </button>
       </header>
       {totals && <FacePicture label={words.take.face} />}
+      {shown !== worked && shown && <p className="note soft">{words.stale}</p>}
       {totals ? (
         <div className="figures">
           {lines && (

@@ -4,6 +4,7 @@ import type { Size } from '#geometry'
 import { type FinishName, stripLight } from '#look'
 import { withDecimalsOf } from '#words'
 import { useNight } from '../../drawing/night.ts'
+import { Amiss } from '../../form/amiss.tsx'
 import { Measure } from '../../form/measure.tsx'
 import { useSay } from '../../form/say.ts'
 import { SheetHead } from '../../shell/sheet-head.tsx'
@@ -42,6 +43,8 @@ const degreesOf = (slope: number) => (Math.atan(slope) * 360) / Math.PI
 
 /** Marks of a rule have no room for the unit: the value beside it says it. */
 const withoutUnit = (size: string) => size.replace(/ (?:mm|in)$/, '')
+
+const uncapital = (text: string) => text.charAt(0).toLowerCase() + text.slice(1)
 
 export function SteelPage() {
   const words = useWords()
@@ -143,6 +146,7 @@ export function SteelPage() {
             onChoose={(view) => camera.current?.goTo(view, still())}
           />
         </SheetHead>
+        <Amiss />
         {bare && <p className="empty soft">{words.steelSheet.waits}</p>}
         <Stage
           steel={steel}
@@ -216,7 +220,10 @@ export function SteelPage() {
             disabled={!canvas || !steel}
             onClick={() => {
               if (!canvas) return
-              const note = `${words.steelSheet.modes[mode]}. ${words.steelSheet.mayVary}`
+              const { modes, ground: groundBy, mayVary } = words.steelSheet
+              // Who has only the picture must know that it is no face as delivered.
+              const off = depth > 0 ? `, ${uncapital(groundBy)} ${say.length(depth)}` : ''
+              const note = `${modes[mode]}${off}. ${mayVary}`
               const text = legendText(words, language, mode, values)
               const says = scale?.says.map((said) => withDecimalsOf(language, said)) ?? []
               const bars = mode === 'bar' ? steel?.stacks : undefined
@@ -301,6 +308,7 @@ export function SteelPage() {
         </div>
         <Legend mode={mode} scale={scale} values={values} bars={steel?.stacks ?? []} />
         <SteelFigures steel={laid ?? steel} />
+        {unsound && rows && <p className="note soft">{words.stale}</p>}
         <p className="note soft vary">{words.steelSheet.mayVary}</p>
       </aside>
     </>

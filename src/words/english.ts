@@ -240,7 +240,7 @@ export const english = {
     begin: 'Work it out',
     old: 'Of the card before the last change.',
     how: (n: string) =>
-      `Made ${n} ${nounFor(Number(n), 'time', 'times')} on paper, every cut, heat and blow as far off as this shop’s tolerances say: nine in ten lie within the bar, the stroke is the middle one.`,
+      `Made ${n} ${nounFor(Number(n), 'time', 'times')} on paper, every cut, heat and blow as far off as this shop’s tolerances say: of those that come out nine in ten lie within the bar, the stroke is the middle one.`,
     hardnessNote: 'The bars of hardness are the models’ own error, not the hand’s.',
     planned: 'as planned',
     mass: 'Weight',

@@ -238,7 +238,7 @@ export const german: Catalogue = {
     begin: 'Rechnen',
     old: 'Noch von der Karte vor der letzten Änderung.',
     how: (n) =>
-      `${n}-mal auf dem Papier gemacht, jeder Schnitt, jede Hitze und jeder Schlag so weit daneben, wie die Abweichungen dieser Werkstatt sagen: neun von zehn liegen im Balken, der Strich ist das mittlere.`,
+      `${n}-mal auf dem Papier gemacht, jeder Schnitt, jede Hitze und jeder Schlag so weit daneben, wie die Abweichungen dieser Werkstatt sagen: von denen, die etwas werden, liegen neun von zehn im Balken, der Strich ist das mittlere.`,
     hardnessNote: 'Die Balken der Härte sind der Fehler der Modelle, nicht der Hand.',
     planned: 'wie geplant',
     mass: 'Gewicht',

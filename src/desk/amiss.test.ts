@@ -22,6 +22,10 @@ it('leads to the first step that stops, whatever its bar is called', () => {
   })
 })
 
+it('leads to the first step of a bar that is amiss as a whole', () => {
+  expect(stopped(['bars.a'])).toEqual({ sheet: 'route', bar: 'a', step: 0 })
+})
+
 it('leads to the piece where the piece contradicts itself, though steps stop too', () => {
   expect(stopped(['bars.a[0]', 'piece.length'])).toEqual({ sheet: 'piece' })
   expect(stopped(['bars.a[0]'], false)).toEqual({ sheet: 'piece' })

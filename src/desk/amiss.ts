@@ -14,7 +14,7 @@ export function amissAt({
   const ofPiece = weight?.agrees === false || problems.some(({ at }) => /^(piece|wishes)/.test(at))
   const first = ofPiece ? undefined : problems.find(({ at }) => at.startsWith('bars.'))
   const [, bar, step] = pathOf(first?.at ?? '', bars)
-  return typeof bar === 'string' && typeof step === 'number'
-    ? { sheet: 'route', bar, step }
-    : { sheet: 'piece' }
+  if (typeof bar !== 'string') return { sheet: 'piece' }
+  // What is amiss with a whole bar is told below the card; its first step says which bar.
+  return { sheet: 'route', bar, step: typeof step === 'number' ? step : 0 }
 }

@@ -28,3 +28,14 @@ export function workedJob(
   last = { text, read, computed: computed?.ok, problems }
   return last
 }
+
+/** Does work that leaves no trace in what was worked out last. */
+export function asideFromLast(work: () => void): void {
+  const kept = last
+  last = undefined
+  try {
+    work()
+  } finally {
+    last = kept
+  }
+}
